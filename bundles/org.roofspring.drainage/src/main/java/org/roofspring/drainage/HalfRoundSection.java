@@ -1,0 +1,87 @@
+package org.roofspring.drainage;
+
+import org.roofspring.drainage.internal.Require;
+
+/**
+ * A half-round gutter. A true half-round is half as deep as it is wide; a shallower one is an arc of a larger circle;
+ * a deeper one is a half-circle with upright walls above it, as in a U-shaped gutter.
+ *
+ * @param widthM between the brims, from 0.02 to 2 m
+ * @param depthM from the lowest point to the brim, from 0.01 to 1 m
+ */
+public record HalfRoundSection(double widthM, double depthM) implements GutterSection {
+    /** Below this half-angle [rad] closed forms lose digits to cancellation, so their series are used. */
+    private static final double SMALL_ANGLE = 0.02;
+
+    public HalfRoundSection {
+        Require.range("widthM", widthM, 0.02, 2, "a gutter width from 0.02 to 2 m");
+        Require.range("depthM", depthM, 0.01, 1, "a gutter depth from 0.01 to 1 m");
+    }
+
+    /** A true half-round, half as deep as it is wide. */
+    public HalfRoundSection(double widthM) {
+        this(widthM, widthM / 2);
+    }
+
+    /** Radius of the arc [m]. */
+    public double radiusM() {
+        return isArc() ? (widthM * widthM / 4 + depthM * depthM) / (2 * depthM) : widthM / 2;
+    }
+
+    private boolean isArc() {
+        return depthM <= widthM / 2;
+    }
+
+    /** Depth of water in the round part [m]. */
+    private double roundDepth(double waterDepthM) {
+        return Math.min(waterDepthM, isArc() ? depthM : widthM / 2);
+    }
+
+    private double wallDepth(double waterDepthM) {
+        return waterDepthM - roundDepth(waterDepthM);
+    }
+
+    /** Half the angle at the centre of the arc that the water wets [rad]. */
+    private double halfAngle(double waterDepthM) {
+        return 2 * Math.asin(Math.min(1, Math.sqrt(roundDepth(waterDepthM) / (2 * radiusM()))));
+    }
+
+    private double roundArea(double angle) {
+        double r = radiusM();
+        double perR2 = angle < SMALL_ANGLE
+                ? Math.pow(angle, 3) * (2.0 / 3 - angle * angle * (2.0 / 15 - angle * angle * 4 / 315))
+                : angle - Math.sin(angle) * Math.cos(angle);
+        return r * r * perR2;
+    }
+
+    private double roundMoment(double angle) {
+        double r = radiusM();
+        if (angle < SMALL_ANGLE) {
+            double a2 = angle * angle;
+            return r * r * r * Math.pow(angle, 5) * (2.0 / 15 - a2 * (11.0 / 315 - a2 * 17.0 / 3780));
+        }
+        return 2.0 / 3 * Math.pow(r * Math.sin(angle), 3) - roundArea(angle) * r * Math.cos(angle);
+    }
+
+    @Override
+    public double areaM2(double waterDepthM) {
+        return roundArea(halfAngle(waterDepthM)) + widthM * wallDepth(waterDepthM);
+    }
+
+    @Override
+    public double surfaceWidthM(double waterDepthM) {
+        return 2 * radiusM() * Math.sin(halfAngle(waterDepthM));
+    }
+
+    @Override
+    public double wettedPerimeterM(double waterDepthM) {
+        return 2 * radiusM() * halfAngle(waterDepthM) + 2 * wallDepth(waterDepthM);
+    }
+
+    @Override
+    public double firstMomentM3(double waterDepthM) {
+        double angle = halfAngle(waterDepthM);
+        double wall = wallDepth(waterDepthM);
+        return roundMoment(angle) + roundArea(angle) * wall + widthM * wall * wall / 2;
+    }
+}

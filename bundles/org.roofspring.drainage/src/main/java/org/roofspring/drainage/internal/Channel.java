@@ -1,0 +1,105 @@
+package org.roofspring.drainage.internal;
+
+import org.roofspring.drainage.Gutter;
+import org.roofspring.drainage.GutterSection;
+
+/**
+ * A gutter as an open channel, at any depth of water: above the brim the sides go on upright, so that a solver may
+ * pass through depths that the real gutter would spill. Depths in m, flows in m3/s.
+ */
+public final class Channel {
+    /** Standard gravity [m/s2]. */
+    public static final double GRAVITY = 9.80665;
+
+    private final GutterSection section;
+    private final double slope;
+    private final double roughness;
+    private final double brim;
+    private final double brimArea;
+    private final double brimWidth;
+    private final double brimPerimeter;
+    private final double brimMoment;
+
+    public Channel(GutterSection section, double slopeRatio, double manningN) {
+        this.section = section;
+        this.slope = slopeRatio;
+        this.roughness = manningN;
+        this.brim = section.depthM();
+        this.brimArea = section.areaM2(brim);
+        this.brimWidth = section.surfaceWidthM(brim);
+        this.brimPerimeter = section.wettedPerimeterM(brim);
+        this.brimMoment = section.firstMomentM3(brim);
+    }
+
+    public static Channel of(Gutter gutter) {
+        return new Channel(gutter.section(), gutter.slopeRatio(), gutter.manningN());
+    }
+
+    public double brim() {
+        return brim;
+    }
+
+    public double area(double depth) {
+        return depth <= brim ? section.areaM2(depth) : brimArea + brimWidth * (depth - brim);
+    }
+
+    public double surfaceWidth(double depth) {
+        return depth <= brim ? section.surfaceWidthM(depth) : brimWidth;
+    }
+
+    private double hydraulicRadius(double depth) {
+        double perimeter = depth <= brim ? section.wettedPerimeterM(depth) : brimPerimeter + 2 * (depth - brim);
+        return area(depth) / perimeter;
+    }
+
+    private double firstMoment(double depth) {
+        double above = depth - brim;
+        return above <= 0 ? section.firstMomentM3(depth) : brimMoment + above * (brimArea + brimWidth * above / 2);
+    }
+
+    /** Specific force [m3]: momentum flux and water pressure over the section, per unit weight of water. */
+    public double specificForce(double depth, double flow) {
+        return (flow == 0 ? 0 : flow * flow / (GRAVITY * area(depth))) + firstMoment(depth);
+    }
+
+    /** Change of specific force along the channel [m3 per m]: weight down the slope less friction (Manning). */
+    public double drive(double depth, double flow) {
+        return area(depth) * (slope - frictionSlope(depth, flow));
+    }
+
+    private double frictionSlope(double depth, double flow) {
+        if (flow == 0) {
+            return 0;
+        }
+        double velocity = flow / area(depth);
+        return Math.pow(roughness * velocity, 2) * Math.pow(hydraulicRadius(depth), -4.0 / 3);
+    }
+
+    /** Froude number: the velocity against that of a small wave. */
+    public double froude(double depth, double flow) {
+        double area = area(depth);
+        return flow / area * Math.sqrt(surfaceWidth(depth) / (GRAVITY * area));
+    }
+
+    /** Depth at which the Froude number is 1; zero without flow. */
+    public double criticalDepth(double flow) {
+        if (flow == 0) {
+            return 0;
+        }
+        double target = flow / Math.sqrt(GRAVITY);
+        return Root.above(0, brim, depth -> {
+            double area = area(depth);
+            return depth == 0 ? -target : area * Math.sqrt(area / surfaceWidth(depth)) - target;
+        });
+    }
+
+    /** Flow at which a depth is critical. */
+    public double criticalFlow(double depth) {
+        return area(depth) * Math.sqrt(GRAVITY * area(depth) / surfaceWidth(depth));
+    }
+
+    /** Flow of even depth on the slope (Manning). */
+    public double uniformFlow(double depth) {
+        return area(depth) * Math.pow(hydraulicRadius(depth), 2.0 / 3) * Math.sqrt(slope) / roughness;
+    }
+}

@@ -1,0 +1,273 @@
+package org.roofspring.drainage.internal;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.roofspring.drainage.Gutter;
+import org.roofspring.drainage.WaterSurface;
+import org.roofspring.drainage.WaterSurface.Control;
+import org.roofspring.drainage.WaterSurface.Station;
+
+/**
+ * Solves the water surface along one gutter for one flow. Marches the conservative equation by the trapezoidal rule:
+ * slow flow from its control upstream, fast flow from its control downstream. In this form the equation has no
+ * singularity at critical depth, and each step has one root on the branch that is marched.
+ */
+public final class SurfaceSolver {
+    private static final int STEPS = 200;
+    private static final int SCAN_STEPS = 60;
+    /** The search for a control within starts at this share of the length: nearer, no water has gathered yet. */
+    private static final double SCAN_START = 1e-6;
+    /** Specific forces that differ by less than this share are the same but for rounding. */
+    private static final double ROUNDING = 1e-12;
+
+    private final Gutter gutter;
+    private final Channel channel;
+    private final double length;
+    private final double flow;
+    private final double outletDepth;
+
+    public SurfaceSolver(Gutter gutter, double flowM3PerS, double outletDepthM) {
+        this.gutter = gutter;
+        this.channel = Channel.of(gutter);
+        this.length = gutter.lengthM();
+        this.flow = flowM3PerS;
+        this.outletDepth = outletDepthM;
+    }
+
+    public WaterSurface solve() {
+        double within = controlWithin();
+        return Double.isNaN(within) ? governedByOutlet() : governedWithin(within);
+    }
+
+    private double flowAt(double distance) {
+        return flow * (distance / length);
+    }
+
+    private double criticalDepthAt(double distance) {
+        return channel.criticalDepth(flowAt(distance));
+    }
+
+    /**
+     * How fast the specific force of a critical flow would outgrow the least possible one: negative where the flow,
+     * were it critical, would have to be slow upstream; positive where it can run on fast [m3 per m].
+     */
+    private double excess(double distance) {
+        double q = flowAt(distance);
+        double depth = channel.criticalDepth(q);
+        return channel.drive(depth, q) - 2 * q * (flow / length) / (Channel.GRAVITY * channel.area(depth));
+    }
+
+    /** Distance of the first section at which the flow can turn from slow to fast; NaN when there is none. */
+    private double controlWithin() {
+        if (gutter.slopeRatio() == 0) {
+            return Double.NaN;
+        }
+        double near = SCAN_START * length;
+        for (int i = 1; i <= SCAN_STEPS; i++) {
+            double far = length * Math.pow(SCAN_START, 1 - i / (double) SCAN_STEPS);
+            if (excess(far) > 0) {
+                return excess(near) < 0 ? Root.between(near, far, this::excess) : near;
+            }
+            near = far;
+        }
+        return Double.NaN;
+    }
+
+    private WaterSurface governedByOutlet() {
+        double critical = channel.criticalDepth(flow);
+        boolean free = outletDepth <= critical;
+        double[] distances = towards(0, length);
+        double[] depths = slowFlow(distances, free ? critical : outletDepth);
+        List<Station> stations = new ArrayList<>();
+        addReversed(stations, distances, depths);
+        return new WaterSurface(gutter, flow, stations, free ? Control.FREE_OUTFALL : Control.OUTLET, length,
+                OptionalDouble.empty());
+    }
+
+    private WaterSurface governedWithin(double control) {
+        double[] forward = between(control, length);
+        double[] backward = reversed(forward);
+        double[] fast = fastFlow(forward, criticalDepthAt(control));
+        double[] slow = reversed(slowFlowFromOutlet(backward));
+        if (!Double.isNaN(slow[0])) {
+            return drowned(control, forward, slow);
+        }
+        double[] upstream = towards(0, control);
+        List<Station> stations = new ArrayList<>();
+        addReversed(stations, upstream, slowFlow(upstream, criticalDepthAt(control)));
+        OptionalDouble jump = addFastThenSlow(stations, forward, fast, slow);
+        return new WaterSurface(gutter, flow, stations, Control.WITHIN, control, jump);
+    }
+
+    /** Slow flow from the outlet reaches back over the section that would have been the control. */
+    private WaterSurface drowned(double control, double[] forward, double[] slow) {
+        double[] upstream = towards(0, control);
+        List<Station> stations = new ArrayList<>();
+        addReversed(stations, upstream, slowFlow(upstream, slow[0]));
+        for (int i = 1; i < forward.length; i++) {
+            stations.add(station(forward[i], slow[i]));
+        }
+        boolean free = outletDepth <= channel.criticalDepth(flow);
+        return new WaterSurface(gutter, flow, stations, free ? Control.FREE_OUTFALL : Control.OUTLET, length,
+                OptionalDouble.empty());
+    }
+
+    /** Slow flow that the outlet holds up, or that drops over a free outlet; NaN where there can be none. */
+    private double[] slowFlowFromOutlet(double[] backward) {
+        double critical = channel.criticalDepth(flow);
+        if (outletDepth > critical) {
+            return slowFlow(backward, outletDepth);
+        }
+        if (excess(length) < 0) {
+            return slowFlow(backward, critical);
+        }
+        double[] none = new double[backward.length];
+        Arrays.fill(none, Double.NaN);
+        return none;
+    }
+
+    /** Joins fast to slow flow at the section where both have the same specific force. */
+    private OptionalDouble addFastThenSlow(List<Station> stations, double[] distances, double[] fast, double[] slow) {
+        double leadBefore = Double.NaN;
+        for (int i = 1; i < distances.length; i++) {
+            double lead = slowLead(distances[i], fast[i], slow[i]);
+            if (lead >= 0) {
+                double share = Double.isFinite(leadBefore) && Double.isFinite(lead)
+                        ? leadBefore / (leadBefore - lead) : 0;
+                double jump = distances[i - 1] + share * (distances[i] - distances[i - 1]);
+                stations.add(station(jump, mix(fast[i - 1], fast[i], share)));
+                stations.add(station(jump, mix(slow[i - 1], slow[i], share)));
+                for (int j = i; j < distances.length; j++) {
+                    stations.add(station(distances[j], slow[j]));
+                }
+                return OptionalDouble.of(jump);
+            }
+            stations.add(station(distances[i], fast[i]));
+            leadBefore = lead;
+        }
+        return OptionalDouble.empty();
+    }
+
+    /** Specific force of the slow flow less that of the fast one; infinite where only one of them exists. */
+    private double slowLead(double distance, double fast, double slow) {
+        if (Double.isNaN(slow)) {
+            if (Double.isNaN(fast)) {
+                throw new IllegalStateException("no water surface at " + distance + " m of " + gutter + " with "
+                        + flow + " m3/s");
+            }
+            return Double.NEGATIVE_INFINITY;
+        }
+        if (Double.isNaN(fast)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double q = flowAt(distance);
+        return channel.specificForce(slow, q) - channel.specificForce(fast, q);
+    }
+
+    private static double mix(double first, double second, double share) {
+        if (Double.isNaN(first)) {
+            return second;
+        }
+        return Double.isNaN(second) ? first : first + share * (second - first);
+    }
+
+    /** Depths of slow flow at distances that run upstream; NaN beyond the place where it would turn fast. */
+    private double[] slowFlow(double[] distances, double firstDepth) {
+        double[] depths = new double[distances.length];
+        Arrays.fill(depths, Double.NaN);
+        depths[0] = firstDepth;
+        for (int i = 1; i < distances.length; i++) {
+            double q = flowAt(distances[i]);
+            double half = (distances[i - 1] - distances[i]) / 2;
+            double before = flowAt(distances[i - 1]);
+            double target = channel.specificForce(depths[i - 1], before)
+                    - half * channel.drive(depths[i - 1], before);
+            double critical = channel.criticalDepth(q);
+            double atCritical = critical == 0 ? -target
+                    : channel.specificForce(critical, q) + half * channel.drive(critical, q) - target;
+            if (atCritical > ROUNDING * target) {
+                break;
+            }
+            depths[i] = atCritical >= 0 ? critical : Root.above(critical, Math.max(depths[i - 1], 2 * critical), depth -> depth == critical
+                    ? atCritical : channel.specificForce(depth, q) + half * channel.drive(depth, q) - target);
+        }
+        return depths;
+    }
+
+    /** Depths of fast flow at distances that run downstream; NaN beyond the place where it would turn slow. */
+    private double[] fastFlow(double[] distances, double firstDepth) {
+        double[] depths = new double[distances.length];
+        Arrays.fill(depths, Double.NaN);
+        depths[0] = firstDepth;
+        for (int i = 1; i < distances.length; i++) {
+            double q = flowAt(distances[i]);
+            double half = (distances[i] - distances[i - 1]) / 2;
+            double before = flowAt(distances[i - 1]);
+            double target = channel.specificForce(depths[i - 1], before)
+                    + half * channel.drive(depths[i - 1], before);
+            double critical = channel.criticalDepth(q);
+            double atCritical = channel.specificForce(critical, q) - half * channel.drive(critical, q) - target;
+            if (atCritical > ROUNDING * target) {
+                break;
+            }
+            if (atCritical >= 0) {
+                depths[i] = critical;
+                continue;
+            }
+            double shallow = critical / 2;
+            while (channel.specificForce(shallow, q) - half * channel.drive(shallow, q) < target) {
+                shallow /= 2;
+            }
+            depths[i] = Root.between(shallow, critical,
+                    depth -> channel.specificForce(depth, q) - half * channel.drive(depth, q) - target);
+        }
+        return depths;
+    }
+
+    private Station station(double distance, double depth) {
+        double q = flowAt(distance);
+        return new Station(distance, depth, q, q == 0 ? 0 : channel.froude(depth, q));
+    }
+
+    private void addReversed(List<Station> stations, double[] distances, double[] depths) {
+        for (int i = distances.length - 1; i >= 0; i--) {
+            if (Double.isNaN(depths[i])) {
+                throw new IllegalStateException("no slow flow at " + distances[i] + " m of " + gutter + " with "
+                        + flow + " m3/s");
+            }
+            stations.add(station(distances[i], depths[i]));
+        }
+    }
+
+    /** Distances from {@code start} down to {@code end}, close together at the start, where a free fall is steep. */
+    private static double[] towards(double end, double start) {
+        double[] distances = new double[STEPS + 1];
+        for (int i = 0; i <= STEPS; i++) {
+            double s = i / (double) STEPS;
+            distances[i] = start - (start - end) * s * s;
+        }
+        distances[STEPS] = end;
+        return distances;
+    }
+
+    /** Distances from {@code start} up to {@code end}, close together at both. */
+    private static double[] between(double start, double end) {
+        double[] distances = new double[STEPS + 1];
+        for (int i = 0; i <= STEPS; i++) {
+            double s = i / (double) STEPS;
+            distances[i] = start + (end - start) * s * s * (3 - 2 * s);
+        }
+        distances[STEPS] = end;
+        return distances;
+    }
+
+    private static double[] reversed(double[] values) {
+        double[] reversed = new double[values.length];
+        for (int i = 0; i < values.length; i++) {
+            reversed[i] = values[values.length - 1 - i];
+        }
+        return reversed;
+    }
+}

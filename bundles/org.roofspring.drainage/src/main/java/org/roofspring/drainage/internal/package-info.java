@@ -1,0 +1,2 @@
+/** Numerical parts of the drainage kernel; not API. */
+package org.roofspring.drainage.internal;
