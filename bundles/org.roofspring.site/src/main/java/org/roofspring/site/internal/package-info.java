@@ -1,0 +1,2 @@
+/** Base class of the generated code and conversion of values to text. Not API. */
+package org.roofspring.site.internal;
