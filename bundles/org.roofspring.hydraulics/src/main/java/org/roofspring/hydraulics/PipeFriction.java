@@ -84,8 +84,9 @@ public final class PipeFriction {
     }
 
     /**
-     * Swamee-Jain, f = 0.25 / [log10(e/(3.7 D) + 5.74/Re^0.9)]^2, an explicit approximation of Colebrook-White good to
-     * about 1 % for Re 5e3 to 1e8 and e/D 1e-6 to 1e-2. Source: Swamee and Jain, J. Hydraul. Div. ASCE 102, 1976 (from
+     * Swamee-Jain, f = 0.25 / [log10(e/(3.7 D) + 5.74/Re^0.9)]^2, an explicit approximation of Colebrook-White,
+     * usually quoted as good to 1 % for Re 5e3 to 1e8 and e/D 1e-6 to 1e-2; at the corner Re 5e3, e/D 1e-2 it is 2.9 %
+     * off. Source: Swamee and Jain, J. Hydraul. Div. ASCE 102, 1976 (from
      * memory).
      *
      * @param reynolds          2000 to 1e20
@@ -100,7 +101,7 @@ public final class PipeFriction {
 
     /**
      * Haaland, 1/sqrt(f) = -1.8 log10[(e/D/3.7)^1.11 + 6.9/Re], an explicit approximation of Colebrook-White good to
-     * about 2 %. Source: Haaland, J. Fluids Eng. 105, 1983 (from memory).
+     * 1.5 % over Re 5e3 to 1e8 and e/D 1e-6 to 1e-2. Source: Haaland, J. Fluids Eng. 105, 1983 (from memory).
      *
      * @param reynolds          2000 to 1e20
      * @param relativeRoughness e/D, 0 to 0.05

@@ -10,8 +10,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 
 import org.roofspring.quantity.Dimension;
+import org.roofspring.quantity.Quantity;
 import org.roofspring.quantity.QuantityException;
 import org.roofspring.quantity.Unit;
 import org.roofspring.quantity.Units;
@@ -217,7 +219,7 @@ public final class PumpFile {
 
     private double number(int line, int place, Column column, String cell) {
         try {
-            return column.unit.toSi(org.roofspring.quantity.Quantity.parse(cell, Dimension.RATIO).value());
+            return column.unit.toSi(Quantity.parse(cell, Dimension.RATIO).value());
         } catch (QuantityException wrong) {
             throw new PumpFileException(file, line, place, "\"" + abridged(cell) + "\" is not a number; " + column.name
                     + " in " + column.unit + " is needed, with a decimal point");
@@ -262,9 +264,9 @@ public final class PumpFile {
                     optional("power"));
         }
 
-        private java.util.OptionalDouble optional(String name) {
+        private OptionalDouble optional(String name) {
             Double value = values.get(name);
-            return value == null ? java.util.OptionalDouble.empty() : java.util.OptionalDouble.of(value);
+            return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
         }
     }
 }
