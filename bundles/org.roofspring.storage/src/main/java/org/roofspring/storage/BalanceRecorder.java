@@ -3,9 +3,12 @@ package org.roofspring.storage;
 import org.roofspring.storage.internal.FixedVolume;
 
 /**
- * Collects the days of one run, in whole units, and draws up the result. One recorder serves one run.
+ * Collects the days of one run, in whole microlitres, and draws up the result. A balance with rules of its own can use
+ * it too: it refuses a run whose water does not add up. One recorder serves one run, on one thread.
+ *
+ * <p>Every volume is a whole number of microlitres (1e-9 m&sup3;), 0 or more.
  */
-final class BalanceRecorder {
+public final class BalanceRecorder {
 
     private final long startVolume;
     private final long[] endVolume;
@@ -25,7 +28,11 @@ final class BalanceRecorder {
     private long leakedTotal;
     private long dumpedTotal;
 
-    BalanceRecorder(int days, long startVolume) {
+    /**
+     * @param days days that will be recorded
+     * @param startVolume in store before the first day
+     */
+    public BalanceRecorder(int days, long startVolume) {
         this.startVolume = startVolume;
         endVolume = new long[days];
         demand = new long[days];
@@ -33,18 +40,28 @@ final class BalanceRecorder {
     }
 
     /** What left the tank on a day other than to meet demand. */
-    void losses(long evaporated, long leaked, long dumped) {
+    public void losses(long evaporated, long leaked, long dumped) {
         evaporatedTotal += evaporated;
         leakedTotal += leaked;
         dumpedTotal += dumped;
     }
 
-    void topUp(long volume) {
+    /** What was bought or carried in on a day. */
+    public void topUp(long volume) {
         toppedUpTotal += volume;
     }
 
-    /** Closes a day. */
-    void day(long inflow, long asked, long given, long spilled, long volumeAfter) {
+    /**
+     * Closes a day.
+     *
+     * @param inflow from the roofs
+     * @param asked demand
+     * @param given supplied, at most the demand
+     * @param spilled over the top
+     * @param volumeAfter in store as the day ends
+     * @param usableAfter part of it that can be drawn
+     */
+    public void day(long inflow, long asked, long given, long spilled, long volumeAfter, long usableAfter) {
         endVolume[day] = volumeAfter;
         demand[day] = asked;
         supplied[day] = given;
@@ -52,7 +69,7 @@ final class BalanceRecorder {
         demandTotal += asked;
         suppliedTotal += given;
         spilledTotal += spilled;
-        emptyDays += volumeAfter == 0 ? 1 : 0;
+        emptyDays += usableAfter == 0 ? 1 : 0;
         if (asked > 0) {
             demandDays++;
             fullDays += given >= asked ? 1 : 0;
@@ -61,7 +78,12 @@ final class BalanceRecorder {
         day++;
     }
 
-    BalanceResult result() {
+    /**
+     * The result of the days recorded.
+     *
+     * @throws IllegalStateException when the water does not add up, which is a fault of the balance that recorded it
+     */
+    public BalanceResult result() {
         long end = day == 0 ? startVolume : endVolume[day - 1];
         long residual = inflowTotal + toppedUpTotal + startVolume - suppliedTotal - spilledTotal - evaporatedTotal
                 - leakedTotal - dumpedTotal - end;

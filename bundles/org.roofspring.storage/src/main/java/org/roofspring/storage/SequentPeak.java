@@ -1,5 +1,6 @@
 package org.roofspring.storage;
 
+import org.roofspring.storage.internal.DailySeries;
 import org.roofspring.storage.internal.FixedVolume;
 
 /**

@@ -1,6 +1,7 @@
 package org.roofspring.storage;
 
 import java.util.Arrays;
+import org.roofspring.storage.internal.DailySeries;
 import org.roofspring.storage.internal.FixedVolume;
 import org.roofspring.storage.internal.PlainTank;
 
@@ -33,7 +34,7 @@ public final class TankBalance {
             long inflow = series.inflow()[day];
             long demand = series.demand()[day];
             tank.day(inflow, demand);
-            recorder.day(inflow, demand, tank.supplied(), tank.spilled(), tank.volume());
+            recorder.day(inflow, demand, tank.supplied(), tank.spilled(), tank.volume(), tank.volume());
         }
         return recorder.result();
     }

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
+import org.roofspring.storage.internal.DailySeries;
 import org.roofspring.storage.internal.FixedVolume;
 import org.roofspring.storage.internal.PlainTank;
 

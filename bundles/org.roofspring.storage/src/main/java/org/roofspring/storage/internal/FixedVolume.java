@@ -56,7 +56,7 @@ public final class FixedVolume {
             total += units[day];
             if (total > MAX_TOTAL_UNITS) {
                 throw new IllegalArgumentException(name + " adds up to more than 4e9 m3 by day " + day
-                        + "; accepted is a total below that");
+                        + "; accepted is a total up to that");
             }
         }
         return units;
@@ -75,6 +75,28 @@ public final class FixedVolume {
     /** Sum of a series already checked by {@link #toUnits(double[], String)}. */
     public static long sum(long[] units) {
         return Arrays.stream(units).sum();
+    }
+
+    /**
+     * Sum of two totals, each within the range of a total.
+     *
+     * @throws IllegalArgumentException when the sum is not
+     */
+    public static long addTotals(long first, long second, String name) {
+        checkTotal((double) first + second, name);
+        return first + second;
+    }
+
+    /**
+     * Refuses a total out of range.
+     *
+     * @throws IllegalArgumentException when above 4e9 m&sup3;
+     */
+    public static void checkTotal(double units, String name) {
+        if (units > MAX_TOTAL_UNITS) {
+            throw new IllegalArgumentException(
+                    name + " adds up to more than 4e9 m3; accepted is a total up to that");
+        }
     }
 
     /** The share of a volume, rounded to a whole unit; never above the volume for a ratio up to 1. */

@@ -1,11 +1,14 @@
-package org.roofspring.storage;
-
-import org.roofspring.storage.internal.FixedVolume;
+package org.roofspring.storage.internal;
 
 /** Inflow and demand of a record in whole units, checked once. The arrays are not to be written to. */
-record DailySeries(long[] inflow, long[] demand) {
+public record DailySeries(long[] inflow, long[] demand) {
 
-    static DailySeries of(double[] inflowM3, double[] demandM3) {
+    /**
+     * Checks and converts.
+     *
+     * @throws IllegalArgumentException when a series is empty, has another length, or holds a value out of range
+     */
+    public static DailySeries of(double[] inflowM3, double[] demandM3) {
         if (inflowM3.length == 0) {
             throw new IllegalArgumentException("inflowM3 has no days; accepted is one day or more");
         }
@@ -16,11 +19,13 @@ record DailySeries(long[] inflow, long[] demand) {
         return new DailySeries(FixedVolume.toUnits(inflowM3, "inflowM3"), FixedVolume.toUnits(demandM3, "demandM3"));
     }
 
-    int days() {
+    /** Days in the record. */
+    public int days() {
         return inflow.length;
     }
 
-    int demandDays() {
+    /** Days with a demand above zero. */
+    public int demandDays() {
         int days = 0;
         for (long asked : demand) {
             days += asked > 0 ? 1 : 0;
@@ -28,11 +33,13 @@ record DailySeries(long[] inflow, long[] demand) {
         return days;
     }
 
-    long totalInflow() {
+    /** Inflow of the record, in units. */
+    public long totalInflow() {
         return FixedVolume.sum(inflow);
     }
 
-    long totalDemand() {
+    /** Demand of the record, in units. */
+    public long totalDemand() {
         return FixedVolume.sum(demand);
     }
 }
