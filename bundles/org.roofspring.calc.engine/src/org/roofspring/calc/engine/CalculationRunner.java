@@ -52,12 +52,13 @@ public final class CalculationRunner {
         List<PluginFault> faults = new ArrayList<>(listing.faults());
         faults.addAll(graph.refused().values());
         SiteDataFiles files = new SiteDataFiles(site.baseFolder());
+        Fingerprints fingerprints = new Fingerprints(site, files);
         Map<String, CalculationResult> results = new LinkedHashMap<>();
         for (CalculationRegistry.Entry entry : graph.order()) {
             if (cancelled.getAsBoolean()) {
                 throw new CancellationException();
             }
-            CalculationResult result = runOne(entry, site, files, results, cancelled);
+            CalculationResult result = runOne(entry, site, files, fingerprints, results, cancelled);
             results.put(entry.descriptor().id(), result);
             each.accept(result);
         }
@@ -65,7 +66,7 @@ public final class CalculationRunner {
     }
 
     private CalculationResult runOne(CalculationRegistry.Entry entry, SiteSnapshot site, SiteDataFiles files,
-            Map<String, CalculationResult> before, BooleanSupplier cancelled) {
+            Fingerprints fingerprints, Map<String, CalculationResult> before, BooleanSupplier cancelled) {
         CalculationDescriptor descriptor = entry.descriptor();
         List<String> missing = new ArrayList<>();
         Map<String, Outcome.Completed> inputs = new LinkedHashMap<>();
@@ -78,7 +79,7 @@ public final class CalculationRunner {
                         : "It needs " + result.descriptor().title() + ", which has no answer: " + String.join(" ", result.reasons()));
             }
         }
-        String fingerprint = Fingerprints.of(descriptor, site, files, before);
+        String fingerprint = fingerprints.of(descriptor, before);
         if (!missing.isEmpty()) {
             return CalculationResult.notApplicable(descriptor, missing, fingerprint, site.revision());
         }

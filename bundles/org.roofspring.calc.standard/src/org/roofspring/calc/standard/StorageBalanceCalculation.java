@@ -1,0 +1,163 @@
+package org.roofspring.calc.standard;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+
+import org.osgi.service.component.annotations.Component;
+import org.roofspring.calc.Applicability;
+import org.roofspring.calc.Calculation;
+import org.roofspring.calc.CalculationContext;
+import org.roofspring.calc.CalculationInfo;
+import org.roofspring.calc.Caution;
+import org.roofspring.calc.Caution.Severity;
+import org.roofspring.calc.FindingValue;
+import org.roofspring.calc.Inputs;
+import org.roofspring.calc.Outcome;
+import org.roofspring.calc.Source;
+import org.roofspring.calc.Working.Input;
+import org.roofspring.calc.Working.Step;
+import org.roofspring.calc.standard.answer.AnswerBuilder;
+import org.roofspring.calc.standard.answer.StorageAnswer;
+import org.roofspring.calc.standard.water.Given;
+import org.roofspring.calc.standard.water.RoofInflow;
+import org.roofspring.calc.standard.water.TankChain;
+import org.roofspring.calc.standard.water.WholeSystem;
+import org.roofspring.quantity.Quantity;
+import org.roofspring.quantity.Units;
+import org.roofspring.site.Pump;
+import org.roofspring.site.Roof;
+import org.roofspring.site.RunoffBasis;
+import org.roofspring.site.Site;
+import org.roofspring.site.SitePackage;
+import org.roofspring.site.Tank;
+import org.roofspring.site.snapshot.SiteSnapshot;
+import org.roofspring.storage.BalanceResult;
+import org.roofspring.storage.ShortageMap;
+import org.roofspring.storage.YieldRule;
+import org.roofspring.storage.system.SystemResult;
+import org.roofspring.storage.system.UseResult;
+
+/** Runs the whole site day by day over its rain record, by both yield rules. */
+@Component
+@CalculationInfo(id = "storage.balance", version = "1", title = "Storage balance", reads = { "Roof", "RoofDrain", "Gutter", "GutterOutlet", "Downpipe",
+        "Screen", "FirstFlushDiverter", "Tank", "TankLink", "PipeRun.from", "PipeRun.to", "PipeRun.inUse", "Pump.inUse", "SupplyTime", "Tap.id", "Use",
+        "UseCalendar", "UsePeriod", "Holiday", "RationingRule", "TopUp", "MonthlyNormal" }, requires = "rain.record", uses = "pump.duty")
+public final class StorageBalanceCalculation implements Calculation {
+
+    @Override
+    public Applicability check(SiteSnapshot snapshot) {
+        Site site = snapshot.site();
+        List<String> reasons = new ArrayList<>();
+        if (site.getRoofs().stream().noneMatch(roof -> roof.isInUse() && roof.getPlanArea() != null)) {
+            reasons.add("There is no roof with a plan area.");
+        }
+        if (site.getTanks().stream().noneMatch(tank -> tank.isInUse() && tank.getCapacity() != null)) {
+            reasons.add("There is no tank with a capacity.");
+        }
+        if (site.getUses().stream().noneMatch(use -> use.isInUse() && use.getAmountEach() != null)) {
+            reasons.add("There is no use with an amount of water.");
+        }
+        return new Applicability(reasons);
+    }
+
+    @Override
+    public Outcome calculate(SiteSnapshot snapshot, Inputs inputs, CalculationContext context) {
+        Site site = snapshot.site();
+        FindingValue.Daily rain = inputs.value("rain.record", "daily", FindingValue.Daily.class);
+        WholeSystem system = WholeSystem.of(site, rain.firstDay(), rain.values(), pump -> liftedM3PerDay(pump, inputs));
+        SystemResult yas = system.run(YieldRule.YAS, context.cancelled());
+        SystemResult ybs = system.run(YieldRule.YBS, context.cancelled());
+        BalanceResult whole = yas.whole();
+        double capacityM3 = system.chain().stages().stream().flatMap(List::stream).mapToDouble(tank -> tank.getCapacity().si()).sum();
+        AnswerBuilder answer = StorageAnswer.of(null, YieldRule.YAS, capacityM3, whole, inflowSteps(site, system.roofs(), rain));
+        hopeful(answer, ybs.whole());
+        uses(answer, system, yas);
+        answer.add("volumeTrace", "Volume in all tanks", new FindingValue.Daily(rain.firstDay(), whole.endVolumesM3(), Units.M3));
+        for (int stage = 0; stage < system.chain().stages().size() && system.chain().stages().size() > 1; stage++) {
+            Tank tank = system.chain().stages().get(stage).get(0);
+            answer.include(new Outcome.Completed(List.of(new org.roofspring.calc.Finding("stageTrace", "Volume in " + tank.getName(), tank.getId(),
+                    new FindingValue.Daily(rain.firstDay(), yas.stageVolumesM3(stage), Units.M3))), List.of(), List.of()));
+        }
+        answer.add("shortageByMonth", "Shortage by month", shortage(whole, rain.firstDay()));
+        cautions(answer, site, system);
+        return answer.build();
+    }
+
+    private static OptionalDouble liftedM3PerDay(Pump pump, Inputs inputs) {
+        return inputs.finding("pump.duty", "flow", pump.getId()).map(finding -> (FindingValue.Number) finding.value())
+                .map(number -> OptionalDouble.of(number.quantity().in(Units.M3_PER_D) * TankChain.supplyShare(pump))).orElse(OptionalDouble.empty());
+    }
+
+    private static Step[] inflowSteps(Site site, RoofInflow roofs, FindingValue.Daily rain) {
+        List<Step> steps = new ArrayList<>();
+        Quantity rainTotal = Quantity.of(Arrays.stream(rain.values()).sum(), Units.MM);
+        for (Roof roof : site.getRoofs()) {
+            if (roof.isInUse() && roof.getPlanArea() != null) {
+                steps.add(Step.of("A", "plan area of " + roof.getName() + " and its losses", "runoff = A C sum(max(0, P - l))", null,
+                        Source.definition("1 mm on 1 m2 is 1 L"),
+                        Given.input("A", "plan area", roof, SitePackage.Literals.ROOF__PLAN_AREA, Quantity.of(0, Units.M2)),
+                        Given.input("C", "runoff coefficient", roof, SitePackage.Literals.ROOF__RUNOFF_COEFFICIENT, Quantity.of(0.8)),
+                        Given.input("l", "initial loss on each wet day", roof, SitePackage.Literals.ROOF__INITIAL_LOSS, Quantity.of(0, Units.MM)),
+                        new Input("P", "rain over the record", rainTotal)));
+            }
+        }
+        steps.add(Step.of("Q", "inflow to the tanks over the record", "R - F - G", Quantity.of(roofs.totalM3(), Units.M3), Source.definition("what is left"),
+                new Input("R", "runoff of all roofs", Quantity.of(roofs.runoffM3(), Units.M3)),
+                new Input("F", "thrown away by first-flush diverters", Quantity.of(roofs.divertedM3(), Units.M3)),
+                new Input("G", "lost in gutters, screens and unconnected roofs", Quantity.of(roofs.lostM3(), Units.M3))));
+        return steps.toArray(Step[]::new);
+    }
+
+    /** The hopeful rule beside the cautious one: the truth of a day lies between. */
+    private static void hopeful(AnswerBuilder answer, BalanceResult ybs) {
+        Source rule = Source.published("Fewkes and Butler, 2000: yield before spillage");
+        Quantity supplied = Quantity.of(ybs.totals().suppliedM3(), Units.M3);
+        answer.number("suppliedYbs", "Supplied, if each day's rain comes before its use", supplied,
+                Step.of("Y", "supplied by the hopeful rule", "Y = min(D, V + Q); V' = min(V + Q - Y, S)", supplied, rule));
+        ybs.timeReliability().ifPresent(share -> answer.number("timeReliabilityYbs", "Share of days met, if each day's rain comes before its use", share,
+                Units.ONE, Step.of("Rt", "time reliability by the hopeful rule", "full days / days with demand", Quantity.of(share), rule)));
+    }
+
+    private static void uses(AnswerBuilder answer, WholeSystem system, SystemResult result) {
+        List<List<Object>> rows = new ArrayList<>();
+        for (UseResult use : result.uses()) {
+            rows.add(Arrays.asList(use.name(), Quantity.of(use.demandM3(), Units.M3), Quantity.of(use.suppliedM3(), Units.M3),
+                    Quantity.of(use.demandDays(), Units.D), Quantity.of(use.fullDays(), Units.D),
+                    use.timeReliability().isPresent() ? Quantity.ofSi(use.timeReliability().getAsDouble(), Units.PERCENT) : null));
+        }
+        answer.add("uses", "Use by use", new FindingValue.Table(List.of("Use", "Demand", "Supplied", "Days with demand", "Days met in full", "Share of days met"), rows));
+    }
+
+    private static FindingValue.Table shortage(BalanceResult whole, LocalDate firstDay) {
+        List<List<Object>> rows = new ArrayList<>();
+        for (ShortageMap.MonthCell cell : whole.shortageMap(firstDay).months()) {
+            rows.add(List.of(cell.month().toString(), Quantity.of(cell.demandDays(), Units.D), Quantity.of(cell.shortDays(), Units.D),
+                    Quantity.of(cell.demandM3(), Units.M3), Quantity.of(cell.missingM3(), Units.M3)));
+        }
+        return new FindingValue.Table(List.of("Month", "Days with demand", "Days short", "Demand", "Not supplied"), rows);
+    }
+
+    private static void cautions(AnswerBuilder answer, Site site, WholeSystem system) {
+        if (system.chain().lumped()) {
+            answer.caution(new Caution("storage.lumped", Severity.INFO, null,
+                    "The tanks form no single chain, so they are taken together as one store; join them by links, pipes and pumps to see each.", List.of(), "",
+                    Source.definition("how the model was read")));
+        }
+        for (Roof roof : system.roofs().unconnected()) {
+            answer.caution(new Caution("roof.unconnected", Severity.WARNING, roof.getId(), "The water of {0} reaches no tank; say where it drains to.",
+                    List.of(String.valueOf(roof.getName())), "", Source.definition("how the model was read")));
+        }
+        for (Roof roof : site.getRoofs()) {
+            boolean twice = roof.getRunoffBasis() == RunoffBasis.LONG_TERM && (Given.si(roof, SitePackage.Literals.ROOF__INITIAL_LOSS, 0) > 0
+                    || Given.si(roof, SitePackage.Literals.ROOF__COLLECTION_EFFICIENCY, 1) < 1);
+            if (roof.isInUse() && twice) {
+                answer.caution(new Caution("roof.losses-twice", Severity.WARNING, roof.getId(),
+                        "The runoff coefficient of {0} holds the losses of a whole year already; taking initial loss or collection efficiency off as well counts them twice.",
+                        List.of(String.valueOf(roof.getName())), "", Source.commonPractice("long-term runoff coefficients include wetting and splash")));
+            }
+        }
+    }
+}

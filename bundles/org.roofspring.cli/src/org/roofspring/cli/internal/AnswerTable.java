@@ -1,0 +1,116 @@
+package org.roofspring.cli.internal;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.roofspring.calc.Caution;
+import org.roofspring.calc.Finding;
+import org.roofspring.calc.FindingValue;
+import org.roofspring.calc.Outcome;
+import org.roofspring.quantity.Quantity;
+import org.roofspring.quantity.QuantityFormat;
+
+/** Answers as a table to read on a terminal. */
+final class AnswerTable {
+    private static final int TEXT_WIDTH = 100;
+    private static final int MOST_ROWS = 60;
+
+    private AnswerTable() {
+    }
+
+    static String write(Outcome.Completed outcome) {
+        List<String> lines = new ArrayList<>();
+        addFindings(lines, outcome, QuantityFormat.metric(), "");
+        addCautions(lines, outcome.cautions(), QuantityFormat.metric());
+        return String.join(System.lineSeparator(), lines);
+    }
+
+    static void addFindings(List<String> lines, Outcome.Completed outcome, QuantityFormat format, String indent) {
+        int width = outcome.findings().stream().mapToInt(finding -> label(finding).length()).max().orElse(0);
+        for (Finding finding : outcome.findings()) {
+            if (finding.value() instanceof FindingValue.Table table) {
+                lines.add(indent + label(finding));
+                addTable(lines, table, format, indent + "  ");
+            } else {
+                lines.add(indent + pad(label(finding), width) + "  " + shown(finding.value(), format));
+            }
+        }
+    }
+
+    private static String label(Finding finding) {
+        return finding.elementId() == null ? finding.title() : finding.title() + " (" + finding.elementId() + ")";
+    }
+
+    private static String shown(FindingValue value, QuantityFormat format) {
+        return switch (value) {
+            case FindingValue.Number number -> format.format(number.quantity());
+            case FindingValue.Flag flag -> flag.value() ? "yes" : "no";
+            case FindingValue.Text text -> text.text();
+            case FindingValue.Verdict verdict -> verdict.reasons().isEmpty() ? verdict.text()
+                    : verdict.text() + ": " + String.join("; ", verdict.reasons());
+            case FindingValue.Daily daily -> daily.days() + " days from " + daily.firstDay() + " (with --json)";
+            case FindingValue.Curve curve -> curve.x().length + " points (with --json)";
+            case FindingValue.Table table -> table.rows().size() + " rows";
+        };
+    }
+
+    private static void addTable(List<String> lines, FindingValue.Table table, QuantityFormat format, String indent) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(table.columns());
+        table.rows().stream().limit(MOST_ROWS).forEach(row -> rows.add(row.stream().map(cell -> switch (cell) {
+            case Quantity quantity -> format.format(quantity);
+            case Boolean flag -> flag ? "yes" : "no";
+            case null -> "";
+            default -> cell.toString();
+        }).toList()));
+        int[] widths = new int[table.columns().size()];
+        rows.forEach(row -> {
+            for (int i = 0; i < widths.length; i++) {
+                widths[i] = Math.max(widths[i], row.get(i).length());
+            }
+        });
+        for (List<String> row : rows) {
+            StringBuilder line = new StringBuilder(indent);
+            for (int i = 0; i < widths.length; i++) {
+                line.append(pad(row.get(i), widths[i])).append("  ");
+            }
+            lines.add(line.toString().stripTrailing());
+        }
+        if (table.rows().size() > MOST_ROWS) {
+            lines.add(indent + "... " + (table.rows().size() - MOST_ROWS) + " more rows with --json");
+        }
+    }
+
+    static void addCautions(List<String> lines, List<Caution> cautions, QuantityFormat format) {
+        if (cautions.isEmpty()) {
+            return;
+        }
+        lines.add("");
+        lines.add("Cautions");
+        for (Caution caution : cautions) {
+            String mark = caution.severity().word().toUpperCase(java.util.Locale.ROOT);
+            List<String> wrapped = wrap(caution.text(format), TEXT_WIDTH - 10);
+            for (int i = 0; i < wrapped.size(); i++) {
+                lines.add("  " + pad(i == 0 ? mark : "", 8) + wrapped.get(i));
+            }
+        }
+    }
+
+    static List<String> wrap(String text, int width) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : text.split(" ")) {
+            if (line.length() > 0 && line.length() + 1 + word.length() > width) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            line.append(line.length() > 0 ? " " : "").append(word);
+        }
+        lines.add(line.toString());
+        return lines;
+    }
+
+    private static String pad(String text, int width) {
+        return text + " ".repeat(Math.max(0, width - text.length()));
+    }
+}

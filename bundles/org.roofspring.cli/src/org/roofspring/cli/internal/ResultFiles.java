@@ -1,0 +1,139 @@
+package org.roofspring.cli.internal;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+import org.roofspring.calc.Finding;
+import org.roofspring.calc.FindingValue;
+import org.roofspring.calc.engine.CalculationResult;
+import org.roofspring.calc.engine.SiteResults;
+import org.roofspring.quantity.Quantity;
+import org.roofspring.site.Site;
+
+/** Result files of an appraisal; each is written whole or not at all, and none is overwritten unasked. */
+final class ResultFiles {
+    private static final List<String> FORMATS = List.of("json", "csv");
+    private final Path folder;
+    private final Set<String> formats;
+    private final boolean force;
+
+    ResultFiles(Path folder, List<String> formats, boolean force) {
+        this.folder = folder;
+        this.formats = new TreeSet<>(formats.stream().map(String::trim).toList());
+        this.force = force;
+        for (String format : this.formats) {
+            if (!FORMATS.contains(format)) {
+                throw new Failures.BadInputException("--format is \"" + format + "\"; " + String.join(", ", FORMATS) + " are accepted");
+            }
+        }
+        if (Files.exists(folder) && !Files.isDirectory(folder)) {
+            throw new Failures.BadInputException("--out " + folder + " is a file; a folder is needed");
+        }
+    }
+
+    void write(Site site, SiteResults results) throws IOException {
+        Map<Path, String> contents = new LinkedHashMap<>();
+        if (formats.contains("json")) {
+            contents.put(folder.resolve("appraisal.json"), AppraisalJson.write(site, results) + "\n");
+        }
+        if (formats.contains("csv")) {
+            contents.put(folder.resolve("findings.csv"), findings(results));
+            results.results().forEach(result -> tables(result, contents));
+        }
+        for (Path path : contents.keySet()) {
+            if (Files.exists(path) && !force) {
+                throw new Failures.BadInputException(path + " is there already; --force overwrites it");
+            }
+        }
+        Files.createDirectories(folder);
+        for (Map.Entry<Path, String> file : contents.entrySet()) {
+            Path part = Files.createTempFile(folder, ".", ".part");
+            try {
+                Files.writeString(part, file.getValue(), StandardCharsets.UTF_8);
+                Files.move(part, file.getKey(), StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+            } finally {
+                Files.deleteIfExists(part);
+            }
+        }
+    }
+
+    private static String findings(SiteResults results) {
+        StringBuilder csv = new StringBuilder("calculation,finding,element,title,value,unit\n");
+        for (CalculationResult result : results.results()) {
+            result.completed().ifPresent(outcome -> {
+                for (Finding finding : outcome.findings()) {
+                    String[] value = switch (finding.value()) {
+                        case FindingValue.Number n -> new String[] { Double.toString(n.quantity().value()), n.quantity().unit().symbol() };
+                        case FindingValue.Flag flag -> new String[] { Boolean.toString(flag.value()), "" };
+                        case FindingValue.Text text -> new String[] { text.text(), "" };
+                        case FindingValue.Verdict verdict -> new String[] { verdict.text(), "" };
+                        default -> null;
+                    };
+                    if (value != null) {
+                        csv.append(row(result.descriptor().id(), finding.id(), finding.elementId() == null ? "" : finding.elementId(), finding.title(), value[0], value[1]));
+                    }
+                }
+            });
+        }
+        return csv.toString();
+    }
+
+    /** One file for each table, and one for each daily series. */
+    private void tables(CalculationResult result, Map<Path, String> contents) {
+        result.completed().ifPresent(outcome -> {
+            for (Finding finding : outcome.findings()) {
+                Path path = folder.resolve(result.descriptor().id() + "." + finding.id()
+                        + (finding.elementId() == null ? "" : "." + finding.elementId()) + ".csv");
+                if (finding.value() instanceof FindingValue.Table table) {
+                    contents.put(path, table(table));
+                } else if (finding.value() instanceof FindingValue.Daily daily) {
+                    contents.put(path, daily(daily));
+                }
+            }
+        });
+    }
+
+    private static String table(FindingValue.Table table) {
+        String[] units = new String[table.columns().size()];
+        String[] header = new String[units.length];
+        for (int i = 0; i < units.length; i++) {
+            int column = i;
+            units[i] = table.rows().stream().map(row -> row.get(column)).filter(Quantity.class::isInstance).map(cell -> ((Quantity) cell).unit().symbol()).findFirst().orElse("");
+            header[i] = table.columns().get(i) + (units[i].isEmpty() || units[i].equals("1") ? "" : " [" + units[i] + "]");
+        }
+        StringBuilder csv = new StringBuilder(row(header));
+        for (List<Object> row : table.rows()) {
+            csv.append(row(row.stream().map(cell -> switch (cell) {
+                case Quantity quantity -> Double.toString(quantity.value());
+                case null -> "";
+                default -> cell.toString();
+            }).toArray(String[]::new)));
+        }
+        return csv.toString();
+    }
+
+    private static String daily(FindingValue.Daily daily) {
+        StringBuilder csv = new StringBuilder("date,value [" + daily.unit().symbol() + "]\n");
+        for (int day = 0; day < daily.days(); day++) {
+            csv.append(daily.firstDay().plusDays(day)).append(',').append(daily.value(day)).append('\n');
+        }
+        return csv.toString();
+    }
+
+    private static String row(String... cells) {
+        StringBuilder row = new StringBuilder();
+        for (String cell : cells) {
+            boolean quoted = cell.contains(",") || cell.contains("\"") || cell.contains("\n");
+            row.append(row.isEmpty() ? "" : ",").append(quoted ? "\"" + cell.replace("\"", "\"\"") + "\"" : cell);
+        }
+        return row.append('\n').toString();
+    }
+}

@@ -1,0 +1,2 @@
+/** Everything Roofspring can answer without a screen, as commands. */
+package org.roofspring.cli;
