@@ -94,20 +94,19 @@ public interface Use extends Component
 
 	/**
 	 * Returns the value of the '<em><b>Count</b></em>' attribute.
-	 * The default value is <code>"1"</code>.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * <!-- begin-model-doc -->
-	 * How many of them. Range from 0 to 1000000. Default 1.
+	 * How many of them. Range from 0 to 1000000. Default 1 (one consumer).
 	 * <!-- end-model-doc -->
 	 * @return the value of the '<em>Count</em>' attribute.
-	 * @see #setCount(double)
+	 * @see #setCount(Quantity)
 	 * @see org.roofspring.site.SitePackage#getUse_Count()
-	 * @model default="1"
-	 *        annotation="http://www.roofspring.org/value min='0' max='1000000'"
+	 * @model dataType="org.roofspring.site.Coefficient"
+	 *        annotation="http://www.roofspring.org/value min='0' max='1000000' default='1' defaultSource='one consumer'"
 	 * @generated
 	 */
-	double getCount();
+	Quantity getCount();
 
 	/**
 	 * Sets the value of the '{@link org.roofspring.site.Use#getCount <em>Count</em>}' attribute.
@@ -117,7 +116,7 @@ public interface Use extends Component
 	 * @see #getCount()
 	 * @generated
 	 */
-	void setCount(double value);
+	void setCount(Quantity value);
 
 	/**
 	 * Returns the value of the '<em><b>Amount Each</b></em>' attribute.

@@ -4,6 +4,8 @@ package org.roofspring.site;
 
 import java.time.LocalDate;
 
+import org.roofspring.quantity.Quantity;
+
 /**
  * <!-- begin-user-doc -->
  * A representation of the model object '<em><b>Water Test</b></em>'.
@@ -96,12 +98,13 @@ public interface WaterTest extends Element
 	 * Result as a number; not given means none found. Range from 0 upwards.
 	 * <!-- end-model-doc -->
 	 * @return the value of the '<em>Value</em>' attribute.
-	 * @see #setValue(Double)
+	 * @see #setValue(Quantity)
 	 * @see org.roofspring.site.SitePackage#getWaterTest_Value()
-	 * @model annotation="http://www.roofspring.org/value min='0'"
+	 * @model dataType="org.roofspring.site.Coefficient"
+	 *        annotation="http://www.roofspring.org/value min='0'"
 	 * @generated
 	 */
-	Double getValue();
+	Quantity getValue();
 
 	/**
 	 * Sets the value of the '{@link org.roofspring.site.WaterTest#getValue <em>Value</em>}' attribute.
@@ -111,7 +114,7 @@ public interface WaterTest extends Element
 	 * @see #getValue()
 	 * @generated
 	 */
-	void setValue(Double value);
+	void setValue(Quantity value);
 
 	/**
 	 * Returns the value of the '<em><b>Below Detection</b></em>' attribute.
@@ -171,12 +174,13 @@ public interface WaterTest extends Element
 	 * Limit in the same unit that the result is held against. Range from 0 upwards.
 	 * <!-- end-model-doc -->
 	 * @return the value of the '<em>Limit</em>' attribute.
-	 * @see #setLimit(Double)
+	 * @see #setLimit(Quantity)
 	 * @see org.roofspring.site.SitePackage#getWaterTest_Limit()
-	 * @model annotation="http://www.roofspring.org/value min='0'"
+	 * @model dataType="org.roofspring.site.Coefficient"
+	 *        annotation="http://www.roofspring.org/value min='0'"
 	 * @generated
 	 */
-	Double getLimit();
+	Quantity getLimit();
 
 	/**
 	 * Sets the value of the '{@link org.roofspring.site.WaterTest#getLimit <em>Limit</em>}' attribute.
@@ -186,7 +190,7 @@ public interface WaterTest extends Element
 	 * @see #getLimit()
 	 * @generated
 	 */
-	void setLimit(Double value);
+	void setLimit(Quantity value);
 
 	/**
 	 * Returns the value of the '<em><b>Limit Source</b></em>' attribute.

@@ -114,9 +114,9 @@ public class UseImpl extends ComponentImpl implements Use
 	 * @generated
 	 */
 	@Override
-	public double getCount()
+	public Quantity getCount()
 	{
-		return (Double)eGet(SitePackage.Literals.USE__COUNT, true);
+		return (Quantity)eGet(SitePackage.Literals.USE__COUNT, true);
 	}
 
 	/**
@@ -125,7 +125,7 @@ public class UseImpl extends ComponentImpl implements Use
 	 * @generated
 	 */
 	@Override
-	public void setCount(double newCount)
+	public void setCount(Quantity newCount)
 	{
 		eSet(SitePackage.Literals.USE__COUNT, newCount);
 	}

@@ -6,6 +6,8 @@ import java.time.LocalDate;
 
 import org.eclipse.emf.ecore.EClass;
 
+import org.roofspring.quantity.Quantity;
+
 import org.roofspring.site.NamedElement;
 import org.roofspring.site.SitePackage;
 import org.roofspring.site.WaterParameter;
@@ -106,9 +108,9 @@ public class WaterTestImpl extends ElementImpl implements WaterTest
 	 * @generated
 	 */
 	@Override
-	public Double getValue()
+	public Quantity getValue()
 	{
-		return (Double)eGet(SitePackage.Literals.WATER_TEST__VALUE, true);
+		return (Quantity)eGet(SitePackage.Literals.WATER_TEST__VALUE, true);
 	}
 
 	/**
@@ -117,7 +119,7 @@ public class WaterTestImpl extends ElementImpl implements WaterTest
 	 * @generated
 	 */
 	@Override
-	public void setValue(Double newValue)
+	public void setValue(Quantity newValue)
 	{
 		eSet(SitePackage.Literals.WATER_TEST__VALUE, newValue);
 	}
@@ -172,9 +174,9 @@ public class WaterTestImpl extends ElementImpl implements WaterTest
 	 * @generated
 	 */
 	@Override
-	public Double getLimit()
+	public Quantity getLimit()
 	{
-		return (Double)eGet(SitePackage.Literals.WATER_TEST__LIMIT, true);
+		return (Quantity)eGet(SitePackage.Literals.WATER_TEST__LIMIT, true);
 	}
 
 	/**
@@ -183,7 +185,7 @@ public class WaterTestImpl extends ElementImpl implements WaterTest
 	 * @generated
 	 */
 	@Override
-	public void setLimit(Double newLimit)
+	public void setLimit(Quantity newLimit)
 	{
 		eSet(SitePackage.Literals.WATER_TEST__LIMIT, newLimit);
 	}

@@ -104,6 +104,19 @@ public class FreezableObject extends MinimalEObjectImpl.Container {
         super.eSetProxyURI(uri);
     }
 
+    /** What it is, its name and its identifier, such as {@code Tank "Cistern" (tank-3k9f)}. */
+    @Override
+    public String toString() {
+        Object name = value("name");
+        Object id = value("id");
+        return eClass().getName() + (name == null ? "" : " \"" + name + "\"") + (id == null ? "" : " (" + id + ")");
+    }
+
+    private Object value(String featureName) {
+        EStructuralFeature feature = eClass().getEStructuralFeature(featureName);
+        return feature == null ? null : eGet(feature);
+    }
+
     @Override
     public EList<Adapter> eAdapters() {
         return frozen ? ECollections.emptyEList() : super.eAdapters();

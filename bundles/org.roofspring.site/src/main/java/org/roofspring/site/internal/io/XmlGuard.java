@@ -1,0 +1,199 @@
+package org.roofspring.site.internal.io;
+
+import java.io.ByteArrayInputStream;
+import java.util.HashSet;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+import javax.xml.XMLConstants;
+import javax.xml.stream.Location;
+import javax.xml.stream.XMLInputFactory;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
+
+import org.roofspring.site.SitePackage;
+import org.roofspring.site.io.SiteFileException;
+
+/**
+ * Looks through a file before the model reads it: is it XML, is it ours, is it small enough, does it name anything
+ * outside itself? Nothing is resolved or fetched. Says where the first fault is.
+ */
+final class XmlGuard {
+    static final int MAX_BYTES = 64 << 20;
+    private static final int MAX_DEPTH = 32;
+    private static final int MAX_ELEMENTS = 2_000_000;
+    private static final String XMI = "http://www.omg.org/XMI";
+    private static final Pattern NAMESPACE = Pattern.compile("http://www\\.roofspring\\.org/site/(\\d{1,6})");
+    private static final Pattern ID = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]{0,63}");
+    private static final Pattern VERSION = Pattern.compile("\\d{1,6}");
+
+    private final String name;
+    private final int newest;
+    private final Set<String> ids = new HashSet<>();
+    private XMLStreamReader reader;
+
+    XmlGuard(String name, int newest) {
+        this.name = name;
+        this.newest = newest;
+    }
+
+    /** Returns the schema version that the file says it has. */
+    int check(byte[] bytes) throws SiteFileException {
+        requireXml(bytes);
+        XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
+        factory.setProperty(XMLInputFactory.IS_NAMESPACE_AWARE, true);
+        factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+        factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+        factory.setXMLResolver((publicId, systemId, base, namespace) -> {
+            throw new XMLStreamException("it points to another file");
+        });
+        try {
+            reader = factory.createXMLStreamReader(new ByteArrayInputStream(bytes));
+            try {
+                return scan();
+            } finally {
+                reader.close();
+            }
+        } catch (XMLStreamException e) {
+            throw new SiteFileException(at(e.getLocation()) + "the XML is broken or cut off here ("
+                    + parserMessage(e) + ")", e);
+        }
+    }
+
+    private void requireXml(byte[] bytes) throws SiteFileException {
+        if (bytes.length == 0) {
+            throw new SiteFileException(name + " is empty; a site file is XML with the root element site:Site");
+        }
+        int start = bytes.length > 2 && (bytes[0] & 0xff) == 0xef && (bytes[1] & 0xff) == 0xbb ? 3 : 0;
+        while (start < bytes.length && bytes[start] <= ' ' && bytes[start] > 0) {
+            start++;
+        }
+        boolean utf16 = bytes.length > 1 && (bytes[0] & 0xff) + (bytes[1] & 0xff) == 0xfe + 0xff;
+        if (!utf16 && (start >= bytes.length || bytes[start] != '<')) {
+            throw new SiteFileException(name + " is not a site file: it does not begin as XML; "
+                    + "a site file is XML with the root element site:Site");
+        }
+    }
+
+    private int scan() throws XMLStreamException, SiteFileException {
+        int depth = 0;
+        int elements = 0;
+        int version = newest;
+        while (reader.hasNext()) {
+            switch (reader.next()) {
+                case XMLStreamConstants.DTD -> throw fault("a document type declaration is not accepted");
+                case XMLStreamConstants.ENTITY_REFERENCE -> throw fault("an entity reference is not accepted");
+                case XMLStreamConstants.START_ELEMENT -> {
+                    if (elements == 0) {
+                        version = root();
+                    } else {
+                        inner();
+                    }
+                    attributes();
+                    if (++depth > MAX_DEPTH) {
+                        throw fault("elements are nested deeper than " + MAX_DEPTH);
+                    }
+                    if (++elements > MAX_ELEMENTS) {
+                        throw fault("there are more than " + MAX_ELEMENTS + " elements");
+                    }
+                }
+                case XMLStreamConstants.END_ELEMENT -> depth--;
+                default -> { }
+            }
+        }
+        return version;
+    }
+
+    private int root() throws SiteFileException {
+        String namespace = reader.getNamespaceURI();
+        Matcher ours = NAMESPACE.matcher(namespace == null ? "" : namespace);
+        if (!ours.matches() || !reader.getLocalName().equals("Site")) {
+            throw new SiteFileException(name + " is not a site file: its root element is "
+                    + abridged(reader.getLocalName()) + "; a site file has the root element site:Site of "
+                    + SitePackage.eNS_URI);
+        }
+        String written = reader.getAttributeValue("", "schemaVersion");
+        if (written != null && !VERSION.matcher(written).matches()) {
+            throw fault("schemaVersion \"" + abridged(written) + "\" is not a whole number");
+        }
+        int ofNamespace = Integer.parseInt(ours.group(1));
+        int version = Math.max(ofNamespace, written == null ? 0 : Integer.parseInt(written));
+        if (version > newest) {
+            throw new SiteFileException(name + " was made by a newer Roofspring (schema " + version
+                    + "); this one reads up to " + newest);
+        }
+        if (ofNamespace == 0) {
+            throw fault("there is no schema 0");
+        }
+        return Math.max(1, version);
+    }
+
+    private void inner() throws SiteFileException {
+        String namespace = reader.getNamespaceURI();
+        if (namespace != null && !namespace.isEmpty()) {
+            throw fault("element " + abridged(reader.getLocalName()) + " belongs to " + abridged(namespace)
+                    + "; only elements without a namespace are accepted here");
+        }
+    }
+
+    private void attributes() throws SiteFileException {
+        for (int i = 0; i < reader.getAttributeCount(); i++) {
+            String namespace = reader.getAttributeNamespace(i) == null ? "" : reader.getAttributeNamespace(i);
+            String local = reader.getAttributeLocalName(i);
+            String value = reader.getAttributeValue(i);
+            boolean accepted = switch (namespace) {
+                case "" -> !local.equals("href");
+                case XMI -> local.equals("version");
+                case XMLConstants.W3C_XML_SCHEMA_INSTANCE_NS_URI -> local.equals("type") && isOurType(value);
+                default -> false;
+            };
+            if (!accepted) {
+                throw fault("attribute " + abridged(local) + "=\"" + abridged(value)
+                        + "\" is not accepted in a site file");
+            }
+            if (namespace.isEmpty() && local.equals("id")) {
+                checkId(value);
+            }
+        }
+    }
+
+    private boolean isOurType(String value) {
+        int colon = value.indexOf(':');
+        String namespace = reader.getNamespaceURI(colon < 0 ? "" : value.substring(0, colon));
+        return namespace != null && NAMESPACE.matcher(namespace).matches();
+    }
+
+    private void checkId(String id) throws SiteFileException {
+        if (!ID.matcher(id).matches()) {
+            throw fault("id \"" + abridged(id)
+                    + "\" is not an identifier; letters, digits, hyphen, dot and underscore are accepted, up to 64");
+        }
+        if (!ids.add(id)) {
+            throw fault("id \"" + id + "\" is used twice; each element needs its own");
+        }
+    }
+
+    private SiteFileException fault(String what) {
+        return new SiteFileException(at(reader.getLocation()) + what);
+    }
+
+    private String at(Location location) {
+        return location == null || location.getLineNumber() < 1 ? name + ": "
+                : String.format(Locale.ROOT, "%s, line %d, column %d: ", name, location.getLineNumber(),
+                        location.getColumnNumber());
+    }
+
+    private static String parserMessage(XMLStreamException e) {
+        String text = e.getMessage() == null ? e.toString() : e.getMessage();
+        int message = text.indexOf("Message: ");
+        return abridged(message < 0 ? text : text.substring(message + "Message: ".length()));
+    }
+
+    static String abridged(String text) {
+        String oneLine = text.replaceAll("[\\p{Cntrl}\\s]+", " ").trim();
+        return oneLine.length() > 160 ? oneLine.substring(0, 157) + "..." : oneLine;
+    }
+}
