@@ -11,7 +11,12 @@ import org.roofspring.drainage.internal.Require;
  */
 public record HalfRoundSection(double widthM, double depthM) implements GutterSection {
     /** Below this half-angle [rad] closed forms lose digits to cancellation, so their series are used. */
-    private static final double SMALL_ANGLE = 0.02;
+    private static final double SMALL_ANGLE = 0.2;
+    /** Of {@code a - sin a cos a}, from the power 3 in steps of 2. */
+    private static final double[] AREA_SERIES = {2.0 / 3, -2.0 / 15, 4.0 / 315, -2.0 / 2835, 4.0 / 155925};
+    /** Of {@code 2/3 sin^3 a - (a - sin a cos a) cos a}, from the power 5 in steps of 2. */
+    private static final double[] MOMENT_SERIES = {2.0 / 15, -11.0 / 315, 17.0 / 3780, -461.0 / 1247400,
+        132848.0 / 6227020800.0};
 
     public HalfRoundSection {
         Require.range("widthM", widthM, 0.02, 2, "a gutter width from 0.02 to 2 m");
@@ -48,19 +53,22 @@ public record HalfRoundSection(double widthM, double depthM) implements GutterSe
 
     private double roundArea(double angle) {
         double r = radiusM();
-        double perR2 = angle < SMALL_ANGLE
-                ? Math.pow(angle, 3) * (2.0 / 3 - angle * angle * (2.0 / 15 - angle * angle * 4 / 315))
-                : angle - Math.sin(angle) * Math.cos(angle);
-        return r * r * perR2;
+        return r * r * (angle < SMALL_ANGLE ? Math.pow(angle, 3) * evenPowers(AREA_SERIES, angle)
+                : angle - Math.sin(angle) * Math.cos(angle));
     }
 
     private double roundMoment(double angle) {
         double r = radiusM();
-        if (angle < SMALL_ANGLE) {
-            double a2 = angle * angle;
-            return r * r * r * Math.pow(angle, 5) * (2.0 / 15 - a2 * (11.0 / 315 - a2 * 17.0 / 3780));
+        return angle < SMALL_ANGLE ? r * r * r * Math.pow(angle, 5) * evenPowers(MOMENT_SERIES, angle)
+                : 2.0 / 3 * Math.pow(r * Math.sin(angle), 3) - roundArea(angle) * r * Math.cos(angle);
+    }
+
+    private static double evenPowers(double[] coefficients, double x) {
+        double sum = 0;
+        for (int i = coefficients.length - 1; i >= 0; i--) {
+            sum = sum * x * x + coefficients[i];
         }
-        return 2.0 / 3 * Math.pow(r * Math.sin(angle), 3) - roundArea(angle) * r * Math.cos(angle);
+        return sum;
     }
 
     @Override

@@ -40,7 +40,7 @@ class GutterPublishedTest {
         assertEquals(litresPerS, StandardGutter.capacityM3PerS(gutter) * LITRES, 5e-4);
     }
 
-    /** READ-2: "100 mm half-round, 37 m2", at the 75 mm/h of Approved Document H (quoted in a book chapter abstract). */
+    /** READ-2: "100 mm half-round, 37 m2", at the 75 mm/h of Approved Document H (in a book chapter's abstract). */
     @Test
     void hundredMillimetreHalfRoundServes37SquareMetres() {
         double flow = RoofRunoff.flowM3PerS(37, 75);

@@ -11,6 +11,9 @@ public final class Channel {
     /** Standard gravity [m/s2]. */
     public static final double GRAVITY = 9.80665;
 
+    private static final double CRITICAL_ACCURACY = 1e-12;
+    private static final int MOST_STEPS = 60;
+
     private final GutterSection section;
     private final double slope;
     private final double roughness;
@@ -47,9 +50,8 @@ public final class Channel {
         return depth <= brim ? section.surfaceWidthM(depth) : brimWidth;
     }
 
-    private double hydraulicRadius(double depth) {
-        double perimeter = depth <= brim ? section.wettedPerimeterM(depth) : brimPerimeter + 2 * (depth - brim);
-        return area(depth) / perimeter;
+    private double perimeter(double depth) {
+        return depth <= brim ? section.wettedPerimeterM(depth) : brimPerimeter + 2 * (depth - brim);
     }
 
     private double firstMoment(double depth) {
@@ -64,15 +66,12 @@ public final class Channel {
 
     /** Change of specific force along the channel [m3 per m]: weight down the slope less friction (Manning). */
     public double drive(double depth, double flow) {
-        return area(depth) * (slope - frictionSlope(depth, flow));
-    }
-
-    private double frictionSlope(double depth, double flow) {
+        double area = area(depth);
         if (flow == 0) {
-            return 0;
+            return area * slope;
         }
-        double velocity = flow / area(depth);
-        return Math.pow(roughness * velocity, 2) * Math.pow(hydraulicRadius(depth), -4.0 / 3);
+        double resisted = roughness * flow / area;
+        return area * (slope - resisted * resisted * Math.pow(perimeter(depth) / area, 4.0 / 3));
     }
 
     /** Froude number: the velocity against that of a small wave. */
@@ -86,20 +85,32 @@ public final class Channel {
         if (flow == 0) {
             return 0;
         }
-        double target = flow / Math.sqrt(GRAVITY);
-        return Root.above(0, brim, depth -> {
-            double area = area(depth);
-            return depth == 0 ? -target : area * Math.sqrt(area / surfaceWidth(depth)) - target;
-        });
+        // critical flow goes with a power of the depth from 1.5 to 3, so the secant of the logarithms is safe
+        double depth = brim;
+        double exponent = 2;
+        double ratio = flow / criticalFlow(depth);
+        for (int i = 0; Math.abs(ratio - 1) > CRITICAL_ACCURACY; i++) {
+            if (i == MOST_STEPS) {
+                throw new IllegalStateException("no critical depth for " + flow + " m3/s in " + section);
+            }
+            double growth = Math.pow(ratio, 1 / exponent);
+            depth *= growth;
+            double next = flow / criticalFlow(depth);
+            exponent = Math.clamp(Math.log(ratio / next) / Math.log(growth), 1.2, 3.5);
+            ratio = next;
+        }
+        return depth;
     }
 
     /** Flow at which a depth is critical. */
     public double criticalFlow(double depth) {
-        return area(depth) * Math.sqrt(GRAVITY * area(depth) / surfaceWidth(depth));
+        double area = area(depth);
+        return area * Math.sqrt(GRAVITY * area / surfaceWidth(depth));
     }
 
     /** Flow of even depth on the slope (Manning). */
     public double uniformFlow(double depth) {
-        return area(depth) * Math.pow(hydraulicRadius(depth), 2.0 / 3) * Math.sqrt(slope) / roughness;
+        double area = area(depth);
+        return area * Math.pow(area / perimeter(depth), 2.0 / 3) * Math.sqrt(slope) / roughness;
     }
 }

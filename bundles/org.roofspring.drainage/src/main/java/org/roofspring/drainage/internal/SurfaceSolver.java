@@ -4,15 +4,18 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import org.roofspring.drainage.Gutter;
 import org.roofspring.drainage.WaterSurface;
 import org.roofspring.drainage.WaterSurface.Control;
 import org.roofspring.drainage.WaterSurface.Station;
 
 /**
- * Solves the water surface along one gutter for one flow. Marches the conservative equation by the trapezoidal rule:
- * slow flow from its control upstream, fast flow from its control downstream. In this form the equation has no
- * singularity at critical depth, and each step has one root on the branch that is marched.
+ * Solves the water surface along one gutter for one flow. Marches the conservative equation, slow flow from its
+ * control upstream, fast flow from its control downstream. In this form the equation has no singularity at critical
+ * depth, and each step has one root on the branch that is marched. Steps are of the two-stage diagonally implicit
+ * Runge-Kutta rule of order 2 (R. Alexander, SIAM Journal on Numerical Analysis 14, 1977; from memory), which damps
+ * what a long step cannot follow: the depth of a thin film clings to that of uniform flow.
  */
 public final class SurfaceSolver {
     private static final int STEPS = 200;
@@ -21,6 +24,8 @@ public final class SurfaceSolver {
     private static final double SCAN_START = 1e-6;
     /** Specific forces that differ by less than this share are the same but for rounding. */
     private static final double ROUNDING = 1e-12;
+    /** Share of a step in each of the two stages. */
+    private static final double STAGE = 1 - Math.sqrt(0.5);
 
     private final Gutter gutter;
     private final Channel channel;
@@ -68,7 +73,10 @@ public final class SurfaceSolver {
         for (int i = 1; i <= SCAN_STEPS; i++) {
             double far = length * Math.pow(SCAN_START, 1 - i / (double) SCAN_STEPS);
             if (excess(far) > 0) {
-                return excess(near) < 0 ? Root.between(near, far, this::excess) : near;
+                while (excess(near) >= 0) {
+                    near /= 10;
+                }
+                return Root.between(near, far, this::excess);
             }
             near = far;
         }
@@ -78,7 +86,7 @@ public final class SurfaceSolver {
     private WaterSurface governedByOutlet() {
         double critical = channel.criticalDepth(flow);
         boolean free = outletDepth <= critical;
-        double[] distances = towards(0, length);
+        double[] distances = between(length, 0);
         double[] depths = slowFlow(distances, free ? critical : outletDepth);
         List<Station> stations = new ArrayList<>();
         addReversed(stations, distances, depths);
@@ -94,7 +102,7 @@ public final class SurfaceSolver {
         if (!Double.isNaN(slow[0])) {
             return drowned(control, forward, slow);
         }
-        double[] upstream = towards(0, control);
+        double[] upstream = between(control, 0);
         List<Station> stations = new ArrayList<>();
         addReversed(stations, upstream, slowFlow(upstream, criticalDepthAt(control)));
         OptionalDouble jump = addFastThenSlow(stations, forward, fast, slow);
@@ -103,7 +111,7 @@ public final class SurfaceSolver {
 
     /** Slow flow from the outlet reaches back over the section that would have been the control. */
     private WaterSurface drowned(double control, double[] forward, double[] slow) {
-        double[] upstream = towards(0, control);
+        double[] upstream = between(control, 0);
         List<Station> stations = new ArrayList<>();
         addReversed(stations, upstream, slowFlow(upstream, slow[0]));
         for (int i = 1; i < forward.length; i++) {
@@ -128,35 +136,35 @@ public final class SurfaceSolver {
         return none;
     }
 
-    /** Joins fast to slow flow at the section where both have the same specific force. */
+    /**
+     * Joins fast to slow flow at the section where both have the same specific force. Where neither could be followed,
+     * the flow is critical to within the error of a step.
+     */
     private OptionalDouble addFastThenSlow(List<Station> stations, double[] distances, double[] fast, double[] slow) {
-        double leadBefore = Double.NaN;
+        OptionalDouble jump = OptionalDouble.empty();
+        boolean turned = false;
         for (int i = 1; i < distances.length; i++) {
-            double lead = slowLead(distances[i], fast[i], slow[i]);
-            if (lead >= 0) {
-                double share = Double.isFinite(leadBefore) && Double.isFinite(lead)
-                        ? leadBefore / (leadBefore - lead) : 0;
-                double jump = distances[i - 1] + share * (distances[i] - distances[i - 1]);
-                stations.add(station(jump, mix(fast[i - 1], fast[i], share)));
-                stations.add(station(jump, mix(slow[i - 1], slow[i], share)));
-                for (int j = i; j < distances.length; j++) {
-                    stations.add(station(distances[j], slow[j]));
+            if (!turned && slowLead(distances[i], fast[i], slow[i]) >= 0) {
+                turned = true;
+                double before = slowLead(distances[i - 1], fast[i - 1], slow[i - 1]);
+                if (!Double.isNaN(fast[i - 1])) {
+                    double lead = slowLead(distances[i], fast[i], slow[i]);
+                    double share = Double.isFinite(before - lead) ? before / (before - lead) : 0;
+                    double distance = distances[i - 1] + share * (distances[i] - distances[i - 1]);
+                    stations.add(station(distance, mix(fast[i - 1], fast[i], share)));
+                    stations.add(station(distance, mix(slow[i - 1], slow[i], share)));
+                    jump = OptionalDouble.of(distance);
                 }
-                return OptionalDouble.of(jump);
             }
-            stations.add(station(distances[i], fast[i]));
-            leadBefore = lead;
+            double depth = turned ? slow[i] : fast[i];
+            stations.add(station(distances[i], Double.isNaN(depth) ? criticalDepthAt(distances[i]) : depth));
         }
-        return OptionalDouble.empty();
+        return jump;
     }
 
-    /** Specific force of the slow flow less that of the fast one; infinite where only one of them exists. */
+    /** Specific force of the slow flow less that of the fast one; infinite where either is missing. */
     private double slowLead(double distance, double fast, double slow) {
         if (Double.isNaN(slow)) {
-            if (Double.isNaN(fast)) {
-                throw new IllegalStateException("no water surface at " + distance + " m of " + gutter + " with "
-                        + flow + " m3/s");
-            }
             return Double.NEGATIVE_INFINITY;
         }
         if (Double.isNaN(fast)) {
@@ -175,55 +183,60 @@ public final class SurfaceSolver {
 
     /** Depths of slow flow at distances that run upstream; NaN beyond the place where it would turn fast. */
     private double[] slowFlow(double[] distances, double firstDepth) {
-        double[] depths = new double[distances.length];
-        Arrays.fill(depths, Double.NaN);
-        depths[0] = firstDepth;
-        for (int i = 1; i < distances.length; i++) {
-            double q = flowAt(distances[i]);
-            double half = (distances[i - 1] - distances[i]) / 2;
-            double before = flowAt(distances[i - 1]);
-            double target = channel.specificForce(depths[i - 1], before)
-                    - half * channel.drive(depths[i - 1], before);
-            double critical = channel.criticalDepth(q);
-            double atCritical = critical == 0 ? -target
-                    : channel.specificForce(critical, q) + half * channel.drive(critical, q) - target;
-            if (atCritical > ROUNDING * target) {
-                break;
-            }
-            depths[i] = atCritical >= 0 ? critical : Root.above(critical, Math.max(depths[i - 1], 2 * critical), depth -> depth == critical
-                    ? atCritical : channel.specificForce(depth, q) + half * channel.drive(depth, q) - target);
-        }
-        return depths;
+        return march(distances, firstDepth, true);
     }
 
     /** Depths of fast flow at distances that run downstream; NaN beyond the place where it would turn slow. */
     private double[] fastFlow(double[] distances, double firstDepth) {
+        return march(distances, firstDepth, false);
+    }
+
+    private double[] march(double[] distances, double firstDepth, boolean slow) {
         double[] depths = new double[distances.length];
         Arrays.fill(depths, Double.NaN);
         depths[0] = firstDepth;
-        for (int i = 1; i < distances.length; i++) {
-            double q = flowAt(distances[i]);
-            double half = (distances[i] - distances[i - 1]) / 2;
-            double before = flowAt(distances[i - 1]);
-            double target = channel.specificForce(depths[i - 1], before)
-                    + half * channel.drive(depths[i - 1], before);
-            double critical = channel.criticalDepth(q);
-            double atCritical = channel.specificForce(critical, q) - half * channel.drive(critical, q) - target;
-            if (atCritical > ROUNDING * target) {
-                break;
+        for (int i = 1; i < distances.length && !Double.isNaN(depths[i - 1]); i++) {
+            double start = distances[i - 1];
+            double step = distances[i] - start;
+            double force = channel.specificForce(depths[i - 1], flowAt(start));
+            double between = start + STAGE * step;
+            double stage = implicit(between, STAGE * step, force, depths[i - 1], slow);
+            if (!Double.isNaN(stage)) {
+                double pushed = (1 - STAGE) * step * channel.drive(stage, flowAt(between));
+                depths[i] = implicit(distances[i], STAGE * step, force + pushed, stage, slow);
             }
-            if (atCritical >= 0) {
-                depths[i] = critical;
-                continue;
+            if (Double.isNaN(depths[i])) {
+                // one implicit stage has a solution where a thin film runs dry within a step
+                depths[i] = implicit(distances[i], step, force, depths[i - 1], slow);
             }
-            double shallow = critical / 2;
-            while (channel.specificForce(shallow, q) - half * channel.drive(shallow, q) < target) {
-                shallow /= 2;
-            }
-            depths[i] = Root.between(shallow, critical,
-                    depth -> channel.specificForce(depth, q) - half * channel.drive(depth, q) - target);
         }
         return depths;
+    }
+
+    /**
+     * The depth on one branch at which the specific force is {@code force} more than what the drive at this depth
+     * gives over {@code step}; NaN when the branch ends before.
+     */
+    private double implicit(double distance, double step, double force, double guess, boolean slow) {
+        double q = flowAt(distance);
+        double critical = channel.criticalDepth(q);
+        DoubleUnaryOperator surplus = depth -> channel.specificForce(depth, q) - step * channel.drive(depth, q) - force;
+        double atCritical = critical == 0 ? -force : surplus.applyAsDouble(critical);
+        if (atCritical > ROUNDING * force) {
+            return Double.NaN;
+        }
+        if (atCritical >= 0) {
+            return critical;
+        }
+        if (slow) {
+            return Root.above(critical, Math.max(guess, 2 * critical),
+                    depth -> depth == critical ? atCritical : surplus.applyAsDouble(depth));
+        }
+        double shallow = critical / 2;
+        while (surplus.applyAsDouble(shallow) < 0) {
+            shallow /= 2;
+        }
+        return Root.between(shallow, critical, surplus);
     }
 
     private Station station(double distance, double depth) {
@@ -241,18 +254,7 @@ public final class SurfaceSolver {
         }
     }
 
-    /** Distances from {@code start} down to {@code end}, close together at the start, where a free fall is steep. */
-    private static double[] towards(double end, double start) {
-        double[] distances = new double[STEPS + 1];
-        for (int i = 0; i <= STEPS; i++) {
-            double s = i / (double) STEPS;
-            distances[i] = start - (start - end) * s * s;
-        }
-        distances[STEPS] = end;
-        return distances;
-    }
-
-    /** Distances from {@code start} up to {@code end}, close together at both. */
+    /** Distances from {@code start} to {@code end}, close together at both, where the surface bends most. */
     private static double[] between(double start, double end) {
         double[] distances = new double[STEPS + 1];
         for (int i = 0; i <= STEPS; i++) {
