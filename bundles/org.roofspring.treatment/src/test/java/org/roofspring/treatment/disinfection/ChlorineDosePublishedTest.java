@@ -24,7 +24,7 @@ class ChlorineDosePublishedTest {
         assertTrue(dose.productMassKg().isEmpty());
     }
 
-    /** enHealth, Guidance on Use of Rainwater Tanks 5.2 (READ): 40 mL of 12.5 % or 7 g of 75 % in 1000 L, about 5 mg/L. */
+    /** enHealth, Guidance on Use of Rainwater Tanks 5.2 (READ): 40 mL of 12.5 % or 7 g of 75 % in 1000 L. */
     @Test
     void tankDoseOfEnHealth() {
         assertEquals(5.00, ChlorineDose.fromLiquid(1, 40e-6, ChlorineProduct.of(Form.LIQUID, 0.125)), 1e-12);
