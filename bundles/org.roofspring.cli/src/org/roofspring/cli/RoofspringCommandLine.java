@@ -34,6 +34,8 @@ public final class RoofspringCommandLine {
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setUsageHelpLongOptionsMaxWidth(32);
         line.setUsageHelpWidth(110);
+        // a file whose name begins with @ is a file, not a list of arguments
+        line.setExpandAtFiles(false);
         int status = line.execute(arguments);
         out.flush();
         err.flush();

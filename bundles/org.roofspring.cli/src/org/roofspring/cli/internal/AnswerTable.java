@@ -1,6 +1,7 @@
 package org.roofspring.cli.internal;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 import org.roofspring.calc.Caution;
@@ -9,11 +10,13 @@ import org.roofspring.calc.FindingValue;
 import org.roofspring.calc.Outcome;
 import org.roofspring.quantity.Quantity;
 import org.roofspring.quantity.QuantityFormat;
+import org.roofspring.quantity.Units;
 
 /** Answers as a table to read on a terminal. */
 final class AnswerTable {
     private static final int TEXT_WIDTH = 100;
     private static final int MOST_ROWS = 60;
+    private static final Comparator<Caution> GRAVEST_FIRST = Comparator.comparing(Caution::severity).reversed();
 
     private AnswerTable() {
     }
@@ -43,7 +46,7 @@ final class AnswerTable {
 
     private static String shown(FindingValue value, QuantityFormat format) {
         return switch (value) {
-            case FindingValue.Number number -> format.format(number.quantity());
+            case FindingValue.Number number -> format.format(readable(number.quantity()));
             case FindingValue.Flag flag -> flag.value() ? "yes" : "no";
             case FindingValue.Text text -> text.text();
             case FindingValue.Verdict verdict -> verdict.reasons().isEmpty() ? verdict.text()
@@ -54,11 +57,16 @@ final class AnswerTable {
         };
     }
 
+    /** Cubic metres a second are what figures are stated in, and too large a unit to read a house's flows in. */
+    private static Quantity readable(Quantity quantity) {
+        return quantity.unit() == Units.M3_PER_S ? quantity.as(Units.L_PER_S) : quantity;
+    }
+
     private static void addTable(List<String> lines, FindingValue.Table table, QuantityFormat format, String indent) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(table.columns());
         table.rows().stream().limit(MOST_ROWS).forEach(row -> rows.add(row.stream().map(cell -> switch (cell) {
-            case Quantity quantity -> format.format(quantity);
+            case Quantity quantity -> format.format(readable(quantity));
             case Boolean flag -> flag ? "yes" : "no";
             case null -> "";
             default -> cell.toString();
@@ -87,7 +95,7 @@ final class AnswerTable {
         }
         lines.add("");
         lines.add("Cautions");
-        for (Caution caution : cautions) {
+        for (Caution caution : cautions.stream().sorted(GRAVEST_FIRST).toList()) {
             String mark = caution.severity().word().toUpperCase(java.util.Locale.ROOT);
             List<String> wrapped = wrap(caution.text(format), TEXT_WIDTH - 10);
             for (int i = 0; i < wrapped.size(); i++) {

@@ -2,7 +2,6 @@ package org.roofspring.cli.internal;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Locale;
 
 import org.roofspring.calc.Source;
 import org.roofspring.calc.Working.Input;
@@ -60,11 +59,7 @@ final class CatchmentOptions {
     }
 
     YieldRule rule() {
-        return switch (rule.toLowerCase(Locale.ROOT)) {
-            case "yas" -> YieldRule.YAS;
-            case "ybs" -> YieldRule.YBS;
-            default -> throw new Failures.BadInputException("--rule is \"" + rule + "\"; yas or ybs is accepted");
-        };
+        return Check.word("--rule", rule, "yas", "ybs").equals("yas") ? YieldRule.YAS : YieldRule.YBS;
     }
 
     /** How the inflow comes about, for the workings. */

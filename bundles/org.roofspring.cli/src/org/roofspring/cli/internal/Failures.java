@@ -1,6 +1,7 @@
 package org.roofspring.cli.internal;
 
 import java.io.IOException;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
 
 import org.roofspring.quantity.QuantityException;
@@ -41,8 +42,18 @@ public final class Failures {
     /** Wrong usage. */
     public static int usage(CommandLine.ParameterException e, String[] arguments) {
         CommandLine command = e.getCommandLine();
-        say(command, e.getMessage() + suggestion(e) + " (see " + command.getCommandSpec().qualifiedName() + " --help)");
+        say(command, wrong(e) + suggestion(e) + " (see " + command.getCommandSpec().qualifiedName() + " --help)");
         return BAD_INPUT;
+    }
+
+    private static String wrong(CommandLine.ParameterException e) {
+        if (!(e instanceof CommandLine.UnmatchedArgumentException unmatched) || unmatched.isUnknownOption()) {
+            return e.getMessage();
+        }
+        Set<String> commands = e.getCommandLine().getSubcommands().keySet();
+        String given = "\"" + unmatched.getUnmatched().get(0) + "\" is ";
+        return commands.isEmpty() ? given + "one argument too many"
+                : given + "not a command; accepted are " + String.join(", ", commands);
     }
 
     private static String suggestion(CommandLine.ParameterException e) {

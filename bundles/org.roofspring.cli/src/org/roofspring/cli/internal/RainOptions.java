@@ -34,10 +34,12 @@ final class RainOptions {
     private String datePattern;
 
     @Option(names = "--multi-day", defaultValue = "refuse", description = "totals over several days: refuse or spread [${DEFAULT-VALUE}]")
-    private MultiDayPolicy multiDay;
+    private String multiDay;
 
     RainReading read(Path file) throws IOException {
-        ReadOptions options = ReadOptions.AUTO.withFormat(RainFormat.named(format)).withMultiDay(multiDay);
+        ReadOptions options = ReadOptions.AUTO.withFormat(Check.named("--format", () -> RainFormat.named(format))).withMultiDay(
+                Check.word("--multi-day", multiDay, "refuse", "spread").equals("spread") ? MultiDayPolicy.SPREAD
+                        : MultiDayPolicy.REFUSE);
         if (dateColumn != null) {
             options = options.withDateColumn(dateColumn);
         }
@@ -45,7 +47,7 @@ final class RainOptions {
             options = options.withDepthColumn(depthColumn);
         }
         if (depthUnit != null) {
-            options = options.withDepthUnit(DepthUnit.named(depthUnit));
+            options = options.withDepthUnit(Check.named("--depth-unit", () -> DepthUnit.named(depthUnit)));
         }
         if (datePattern != null) {
             options = options.withDatePattern(datePattern);
@@ -55,8 +57,9 @@ final class RainOptions {
 
     /** A record without gaps, or the reason why there is none. */
     static GapFilling fill(RainRecord record, String method) {
+        GapMethod gaps = Check.named("--gaps", () -> GapMethod.named(method));
         try {
-            return GapFilling.fill(record, GapMethod.named(method));
+            return GapFilling.fill(record, gaps);
         } catch (MissingRainException e) {
             throw new Failures.BadInputException(e.getMessage() + " (--gaps refuse, zero or mean)", e);
         }
