@@ -12,11 +12,11 @@ import java.util.function.Consumer;
 import org.roofspring.calc.Applicability;
 import org.roofspring.calc.Calculation;
 import org.roofspring.calc.CalculationContext;
-import org.roofspring.calc.DataFiles;
 import org.roofspring.calc.Finding;
 import org.roofspring.calc.FindingValue;
 import org.roofspring.calc.Inputs;
 import org.roofspring.calc.Outcome;
+import org.roofspring.site.meta.Violation;
 import org.roofspring.site.snapshot.SiteSnapshot;
 
 /**
@@ -51,21 +51,21 @@ public final class CalculationRunner {
         CalculationGraph graph = CalculationGraph.of(listing.entries());
         List<PluginFault> faults = new ArrayList<>(listing.faults());
         faults.addAll(graph.refused().values());
-        SiteDataFiles files = new SiteDataFiles(site.baseFolder());
-        Fingerprints fingerprints = new Fingerprints(site, files);
+        List<Violation> violations = Violation.in(site.site());
+        Fingerprints fingerprints = new Fingerprints(site);
         Map<String, CalculationResult> results = new LinkedHashMap<>();
         for (CalculationRegistry.Entry entry : graph.order()) {
             if (cancelled.getAsBoolean()) {
                 throw new CancellationException();
             }
-            CalculationResult result = runOne(entry, site, files, fingerprints, results, cancelled);
+            CalculationResult result = runOne(entry, site, violations, fingerprints, results, cancelled);
             results.put(entry.descriptor().id(), result);
             each.accept(result);
         }
         return new SiteResults(site.revision(), results, faults);
     }
 
-    private CalculationResult runOne(CalculationRegistry.Entry entry, SiteSnapshot site, SiteDataFiles files,
+    private CalculationResult runOne(CalculationRegistry.Entry entry, SiteSnapshot site, List<Violation> violations,
             Fingerprints fingerprints, Map<String, CalculationResult> before, BooleanSupplier cancelled) {
         CalculationDescriptor descriptor = entry.descriptor();
         List<String> missing = new ArrayList<>();
@@ -79,19 +79,28 @@ public final class CalculationRunner {
                         : "It needs " + result.descriptor().title() + ", which has no answer: " + String.join(" ", result.reasons()));
             }
         }
+        // a value out of its range is no input: whatever reads it has no answer until it is mended
+        Reads reads = Reads.of(descriptor);
+        violations.stream().filter(v -> reads.of(v.object().eClass()).contains(v.feature()))
+                .forEach(v -> missing.add(sentence(v)));
         String fingerprint = fingerprints.of(descriptor, before);
         if (!missing.isEmpty()) {
             return CalculationResult.notApplicable(descriptor, missing, fingerprint, site.revision());
         }
         return cache.get(fingerprint).map(cached -> cached.at(site.revision()))
-                .orElseGet(() -> compute(entry, site, files, new Inputs(inputs), fingerprint, cancelled));
+                .orElseGet(() -> compute(entry, site, new Inputs(inputs), fingerprint, cancelled));
     }
 
-    private CalculationResult compute(CalculationRegistry.Entry entry, SiteSnapshot site, DataFiles files, Inputs inputs,
+    private static String sentence(Violation violation) {
+        String sentence = violation.sentence();
+        return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1) + ".";
+    }
+
+    private CalculationResult compute(CalculationRegistry.Entry entry, SiteSnapshot site, Inputs inputs,
             String fingerprint, BooleanSupplier cancelled) {
         CalculationDescriptor descriptor = entry.descriptor();
         try {
-            CalculationResult result = workers.run(() -> call(entry, site, inputs, new Context(cancelled, files), fingerprint),
+            CalculationResult result = workers.run(() -> call(entry, site, inputs, new Context(cancelled), fingerprint),
                     descriptor.deadlineS(), cancelled);
             cache.put(result);
             return result;
@@ -148,7 +157,7 @@ public final class CalculationRunner {
     }
 
     /** The seed is fixed: a result depends on nothing but the site, so that undo and a second run agree. */
-    private record Context(BooleanSupplier cancelled, DataFiles dataFiles) implements CalculationContext {
+    private record Context(BooleanSupplier cancelled) implements CalculationContext {
         @Override
         public long randomSeed() {
             return 0x526f6f66L;

@@ -1,6 +1,9 @@
 package org.roofspring.calc.engine;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
@@ -9,6 +12,7 @@ import java.util.HexFormat;
 import java.util.IdentityHashMap;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 import org.eclipse.emf.ecore.EAttribute;
@@ -23,15 +27,12 @@ import org.roofspring.site.snapshot.SiteSnapshot;
  * data files they refer to, and the fingerprints of the results it builds on. Made for one run by one thread.
  */
 final class Fingerprints {
-    /** Ecore data type of attributes that name a data file beside the site file. */
-    private static final String DATA_FILE_TYPE = "DataFile";
-
-    private final SiteDataFiles files;
+    private final SiteSnapshot snapshot;
     private final List<EObject> elements = new ArrayList<>();
     private final Map<EObject, String> wholeElements = new IdentityHashMap<>();
 
-    Fingerprints(SiteSnapshot snapshot, SiteDataFiles files) {
-        this.files = files;
+    Fingerprints(SiteSnapshot snapshot) {
+        this.snapshot = snapshot;
         elements.add(snapshot.site());
         for (Iterator<EObject> contents = snapshot.site().eAllContents(); contents.hasNext();) {
             elements.add(contents.next());
@@ -81,11 +82,26 @@ final class Fingerprints {
         if (feature instanceof EAttribute attribute) {
             String written = EcoreUtil.convertToString(attribute.getEAttributeType(), value);
             text.append(written).append(';');
-            if (attribute.getEAttributeType().getName().equals(DATA_FILE_TYPE) && !written.isBlank()) {
-                text.append(files.stamp(written)).append(';');
+            if (namesFile(attribute) && !written.isBlank()) {
+                text.append(stamp(written)).append(';');
             }
         } else if (feature instanceof EReference reference && !reference.isContainment() && !reference.isContainer()) {
             text.append(EcoreUtil.getID((EObject) value)).append(';');
+        }
+    }
+
+    /** By convention of the model an attribute that names a data file ends in "file". */
+    private static boolean namesFile(EAttribute attribute) {
+        return attribute.getName().toLowerCase(Locale.ROOT).endsWith("file");
+    }
+
+    /** Changes when the file does: size and time, or that there is none. */
+    private String stamp(String relative) {
+        try {
+            Path file = snapshot.resolve(relative);
+            return Files.size(file) + "@" + Files.getLastModifiedTime(file).toMillis();
+        } catch (IOException e) {
+            return "none: " + e.getMessage();
         }
     }
 

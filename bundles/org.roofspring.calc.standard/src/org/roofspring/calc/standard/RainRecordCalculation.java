@@ -1,6 +1,7 @@
 package org.roofspring.calc.standard;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -47,7 +48,10 @@ public final class RainRecordCalculation implements Calculation {
     public Outcome calculate(SiteSnapshot site, Inputs inputs, CalculationContext context) {
         RainSource rain = site.site().getRain();
         try {
-            Path file = context.dataFiles().resolve(rain.getFile());
+            Path file = site.resolve(rain.getFile());
+            if (!Files.isRegularFile(file)) {
+                throw new IOException("There is no rain file " + rain.getFile() + " in the folder of the site.");
+            }
             RainReading reading = RainReader.read(file, options(rain), context.cancelled());
             RainRecord asked = cut(reading.record(), rain);
             GapFilling filled = GapFilling.fill(asked, gapMethod(rain));

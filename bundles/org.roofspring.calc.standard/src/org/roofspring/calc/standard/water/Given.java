@@ -2,29 +2,22 @@ package org.roofspring.calc.standard.water;
 
 import java.util.Optional;
 
-import org.eclipse.emf.ecore.EAnnotation;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.roofspring.calc.Working.Input;
 import org.roofspring.quantity.Quantity;
+import org.roofspring.site.meta.FeatureFacts;
+import org.roofspring.site.meta.KnownValue;
 
 /** Values of the site as given, or else the default that the model states. */
 public final class Given {
-    private static final String VALUE = "http://www.roofspring.org/value";
-
     private Given() {
     }
 
     /** The value, or the model's default for it, or nothing. */
     public static Optional<Quantity> value(EObject element, EAttribute attribute) {
-        Quantity given = (Quantity) element.eGet(attribute);
-        if (given != null) {
-            return Optional.of(given);
-        }
-        EAnnotation annotation = attribute.getEAnnotation(VALUE);
-        String text = annotation == null ? null : annotation.getDetails().get("default");
-        return text == null ? Optional.empty() : Optional.of(Quantity.valueOf(text));
+        return FeatureFacts.of(attribute).valueIn(element).map(KnownValue::quantity);
     }
 
     /** The value or default in the SI-based unit, or another number where there is neither. */

@@ -20,7 +20,7 @@ public final class UseDemand {
 
     /** Demand on a day with full use [m3]; nothing where the amount is not given. */
     public static double fullM3PerDay(Use use) {
-        return use.getAmountEach() == null ? 0 : use.getCount() * use.getAmountEach().in(Units.M3_PER_D);
+        return use.getAmountEach() == null ? 0 : Given.si(use, SitePackage.Literals.USE__COUNT, 1) * use.getAmountEach().in(Units.M3_PER_D);
     }
 
     /** Demand [m3] of each day. */

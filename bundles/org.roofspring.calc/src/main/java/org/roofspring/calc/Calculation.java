@@ -22,7 +22,7 @@ public interface Calculation {
      * @param site    the frozen copy of the site
      * @param inputs  the findings of the calculations that {@link CalculationInfo#requires()} and
      *                {@link CalculationInfo#uses()} name
-     * @param context cancelling, random seed, data files
+     * @param context cancelling and random seed
      * @return findings, or the reasons why there is no answer; never null
      * @throws java.util.concurrent.CancellationException when {@link CalculationContext#checkCancelled()} says so
      */

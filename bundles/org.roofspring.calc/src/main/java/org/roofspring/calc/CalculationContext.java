@@ -12,9 +12,6 @@ public interface CalculationContext {
     /** Seed for random numbers: the same site gives the same seed. */
     long randomSeed();
 
-    /** The data files that the site refers to, such as its rain record. */
-    DataFiles dataFiles();
-
     /** Progress from 0 to 1, shown where the run takes long; other values are clamped. */
     default void progress(double share) {
     }

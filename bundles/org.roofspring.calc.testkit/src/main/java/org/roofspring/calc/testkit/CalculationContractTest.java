@@ -23,7 +23,6 @@ import org.roofspring.calc.Calculation;
 import org.roofspring.calc.CalculationContext;
 import org.roofspring.calc.CalculationInfo;
 import org.roofspring.calc.Caution;
-import org.roofspring.calc.DataFiles;
 import org.roofspring.calc.Finding;
 import org.roofspring.calc.FindingValue;
 import org.roofspring.calc.Inputs;
@@ -54,7 +53,6 @@ public abstract class CalculationContractTest {
     }
 
     private CalculationContext context(BooleanSupplier cancelled) {
-        DataFiles files = new FolderDataFiles(site().baseFolder());
         return new CalculationContext() {
             @Override
             public BooleanSupplier cancelled() {
@@ -64,11 +62,6 @@ public abstract class CalculationContractTest {
             @Override
             public long randomSeed() {
                 return 42;
-            }
-
-            @Override
-            public DataFiles dataFiles() {
-                return files;
             }
         };
     }
