@@ -4,8 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -23,7 +22,7 @@ class PipeRunTest {
      * and 15.15 hp). The coefficients of the fittings (lift check 27.0, gate 0.14, four elbows 2.16, exit 1.0) are from
      * memory.
      */
-    @Test
+    @Example
     void cranePumpedLine() {
         PipeRun run = new PipeRun(3.068 * INCH, 500 * FT, 0.0018 * INCH, 27.0 + 0.14 + 2.16 + 1.0);
         WaterProperties water = WaterProperties.at((70 - 32) / 1.8);
@@ -39,7 +38,7 @@ class PipeRunTest {
      * (from the US form) and 2.17 m/km (from the SI form) for 0.0438 m3/s in 0.3048 m at C 100; the formula itself gives
      * 2.095, between the two.
      */
-    @Test
+    @Example
     void hazenWilliamsExample() {
         HazenWilliams loss = HazenWilliams.of(0.0438, 0.3048, 1000, 100, 15);
         assertEquals(2.07, loss.headM(), 0.04 * 2.07);
@@ -48,7 +47,7 @@ class PipeRunTest {
         assertEquals(1, loss.outsideRange().size(), "0.6 m/s is slow");
     }
 
-    @Test
+    @Example
     void hazenWilliamsSaysWhereItDoesNotHold() {
         assertEquals(3, HazenWilliams.of(1e-5, 0.02, 10, 140, 40).outsideRange().size());
         assertTrue(HazenWilliams.of(0.004, 0.06, 10, 140, 15).outsideRange().isEmpty());
@@ -97,7 +96,7 @@ class PipeRunTest {
         assertTrue(run.headM(flowM3PerS * ratio) > run.headM(flowM3PerS));
     }
 
-    @Test
+    @Example
     void waterAtRestTakesNoHead() {
         PipeRun run = new PipeRun(0.04, 60, 1.5e-6, 3);
         assertEquals(new PipeLoss(0, 0, FlowRegime.AT_REST, 0, 0, 0), run.lossAt(0, WATER));
@@ -105,7 +104,7 @@ class PipeRunTest {
         assertEquals(0.04 * 0.04 * Math.PI / 4 * 60, run.volumeM3(), 1e-15);
     }
 
-    @Test
+    @Example
     void lossesAddInSeriesAndShareTheFlowInParallel() {
         HeadLoss square = flow -> 3 * flow * flow;
         assertEquals(24, square.then(square).headM(2));
@@ -113,7 +112,7 @@ class PipeRunTest {
         assertEquals(12, square.then(HeadLoss.none()).headM(2));
     }
 
-    @Test
+    @Example
     void refusesImpossiblePipes() {
         assertRefused("bore must be from 0.0001 m to 10 m, not 0 m", () -> new PipeRun(0, 1, 0, 0));
         assertRefused("bore must be from 0.0001 m to 10 m, not NaN m", () -> new PipeRun(Double.NaN, 1, 0, 0));

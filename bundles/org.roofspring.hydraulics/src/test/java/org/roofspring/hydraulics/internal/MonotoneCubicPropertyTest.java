@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.hipparchus.analysis.interpolation.HermiteInterpolator;
-import org.junit.jupiter.api.Test;
 
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -48,20 +48,12 @@ class MonotoneCubicPropertyTest {
             y[i] = 40 - 0.3 * x[i] - 0.7 * x[i] * x[i];
         }
         MonotoneCubic curve = new MonotoneCubic(x, y);
-        double steepestHeld = 3 * 1.001;
-        for (int i = 1; i < 3; i++) {
-            double slope = 0.3 + 1.4 * x[i];
-            double chord = (y[i - 1] - y[i]) / (x[i] - x[i - 1]);
-            if (slope > steepestHeld * chord) {
-                return;
-            }
-        }
         double at = share * x[3];
         assertEquals(40 - 0.3 * at - 0.7 * at * at, curve.value(at), 1e-12 * 40);
     }
 
     /** Independent evaluation of one piece: Hermite interpolation by divided differences (Hipparchus). */
-    @Test
+    @Example
     void evaluatesLikeAHermiteInterpolator() {
         MonotoneCubic curve = new MonotoneCubic(new double[] {0, 1, 3, 4}, new double[] {10, 9, 5, 0});
         double slopeAt1 = -(2 * 1 + 1 * 2) / 3.0;
@@ -74,7 +66,7 @@ class MonotoneCubicPropertyTest {
         }
     }
 
-    @Test
+    @Example
     void isFlatAtAPeakOfTheData() {
         MonotoneCubic curve = new MonotoneCubic(new double[] {0, 1, 2, 3}, new double[] {0, 5, 8, 1});
         assertEquals(2, curve.peak());
@@ -82,7 +74,7 @@ class MonotoneCubicPropertyTest {
         assertTrue(curve.value(1.99) < 8 && curve.value(2.01) < 8);
     }
 
-    @Test
+    @Example
     void isNotKnownOutsideItsPoints() {
         MonotoneCubic curve = new MonotoneCubic(new double[] {1, 2}, new double[] {3, 5});
         assertEquals(4, curve.value(1.5), 1e-15);

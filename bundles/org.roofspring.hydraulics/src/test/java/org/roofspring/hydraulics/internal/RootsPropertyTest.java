@@ -8,8 +8,8 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoubleUnaryOperator;
 
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
-import org.junit.jupiter.api.Test;
 
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -42,7 +42,7 @@ class RootsPropertyTest {
         assertEquals(low, found, 4e-15);
     }
 
-    @Test
+    @Example
     void worksInBoundedTimeOnHardFunctions() {
         for (DoubleUnaryOperator f : new DoubleUnaryOperator[] {x -> x < 0.3 ? -1 : 1e-300,
             x -> Math.cbrt(x - 0.7), x -> Math.pow(x - 0.5, 9), x -> x - 1e-12}) {
@@ -57,7 +57,7 @@ class RootsPropertyTest {
         assertEquals(0.3, root(x -> x < 0.3 ? -1 : 1, 0, 1), 1e-15);
     }
 
-    @Test
+    @Example
     void takesAnEndThatIsARootAndRefusesWhatBracketsNone() {
         assertEquals(0, root(x -> x, 0, 1));
         assertEquals(1, root(x -> x - 1, 0, 1));

@@ -10,14 +10,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 import org.roofspring.hydraulics.Atmosphere;
 import org.roofspring.hydraulics.HeadLoss;
 import org.roofspring.hydraulics.PipeRun;
 import org.roofspring.hydraulics.WaterProperties;
 
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -42,9 +40,14 @@ class DutySolverTest {
      * collection on the web, whose printed answer is wrong; the roots are exact by algebra: Q^2 = 15/0.004 for one, and
      * by the same for two in series and in parallel.
      */
-    @ParameterizedTest
-    @ValueSource(ints = {3, 4, 6, 11, 30})
-    void textbookProblem(int points) {
+    @Example
+    void textbookProblem() {
+        for (int points : new int[] {3, 4, 6, 11, 30}) {
+            assertTextbookProblem(points);
+        }
+    }
+
+    private static void assertTextbookProblem(int points) {
         PumpSet one = PumpSet.single(Pumps.parabola(points));
         SystemCurve system = system(5, flow -> 0.002 * Math.pow(flow * 60_000, 2));
         assertDuty(61.237, Math.sqrt(3750), 12.5, one, system);
@@ -108,7 +111,7 @@ class DutySolverTest {
         return roots;
     }
 
-    @Test
+    @Example
     void humpedPumpMeetsASteepStaticHeadTwice() {
         SystemCurve system = system(21, flow -> 1e5 * flow * flow);
         DutyOutcome.Meets meets = assertInstanceOf(DutyOutcome.Meets.class,
@@ -122,7 +125,7 @@ class DutySolverTest {
         assertTrue(meets.reason().contains("2 intersections") && meets.reason().contains("from rest"), meets.reason());
     }
 
-    @Test
+    @Example
     void staticHeadAboveShutOffIsSaid() {
         for (double staticM : new double[] {20, 20.5, 500}) {
             DutyOutcome outcome = DutySolver.solve(PumpSet.single(Pumps.parabola(5)), system(staticM, HeadLoss.none()));
@@ -133,7 +136,7 @@ class DutySolverTest {
                 new DutyOutcome.StaticHeadAboveShutOff(500, 20).reason());
     }
 
-    @Test
+    @Example
     void runOutIsSaid() {
         PumpCurve pump = PumpCurve.of("p", List.of(PumpPoint.of(0, 20), PumpPoint.of(1e-3, 18), PumpPoint.of(2e-3, 12)));
         DutyOutcome outcome = DutySolver.solve(PumpSet.single(pump), system(3, HeadLoss.none()));
@@ -143,7 +146,7 @@ class DutySolverTest {
         assertTrue(outcome.working().isEmpty());
     }
 
-    @Test
+    @Example
     void aCurveThatDoesNotReachDownIsSaid() {
         PumpCurve pump = PumpCurve.of("p", List.of(PumpPoint.of(1e-3, 20), PumpPoint.of(2e-3, 18),
                 PumpPoint.of(3e-3, 12)));
@@ -153,14 +156,14 @@ class DutySolverTest {
         assertTrue(outcome.working().isEmpty());
     }
 
-    @Test
+    @Example
     void anIntersectionAtAMeasuredPointIsFoundOnce() {
         PumpCurve pump = PumpCurve.of("p", List.of(PumpPoint.of(0, 20), PumpPoint.of(1e-3, 18), PumpPoint.of(2e-3, 12)));
         assertEquals(1e-3, only(DutySolver.solve(PumpSet.single(pump), system(18, HeadLoss.none()))).flowM3PerS());
         assertEquals(2e-3, only(DutySolver.solve(PumpSet.single(pump), system(12, HeadLoss.none()))).flowM3PerS());
     }
 
-    @Test
+    @Example
     void anUnstableIntersectionAloneHasNoWorkingPoint() {
         PumpCurve rising = PumpCurve.of("p", List.of(PumpPoint.of(0, 5), PumpPoint.of(1e-3, 8), PumpPoint.of(2e-3, 9)));
         DutyOutcome.Meets meets = assertInstanceOf(DutyOutcome.Meets.class,
@@ -199,7 +202,7 @@ class DutySolverTest {
         assertTrue(high.headM() > low.headM());
     }
 
-    @Test
+    @Example
     void figuresOfADutyPoint() {
         PipeRun suctionRun = new PipeRun(0.032, 5, 7e-6, 2);
         SystemCurve system = new SystemCurve(20, new PipeRun(0.04, 50, 1.5e-6, 5).carrying(WATER),
@@ -218,7 +221,7 @@ class DutySolverTest {
         assertEquals(flow / 1e-3, duty.flowOverBest().getAsDouble(), 1e-15);
     }
 
-    @Test
+    @Example
     void energyIsTakenWhereItIsKnownBest() {
         List<PumpPoint> noPower = Pumps.complete().points().stream().map(point -> new PumpPoint(point.flowM3PerS(),
                 point.headM(), point.efficiency(), point.npshRequiredM(), OptionalDouble.empty())).toList();

@@ -9,8 +9,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 
-import org.junit.jupiter.api.Test;
-
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -18,7 +17,7 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
 
 class PumpCurveTest {
-    @Test
+    @Example
     void readsItsPointsBack() {
         PumpCurve pump = Pumps.complete();
         for (PumpPoint point : pump.points()) {
@@ -34,7 +33,7 @@ class PumpCurveTest {
         assertEquals(Pumps.complete().hashCode(), pump.hashCode());
     }
 
-    @Test
+    @Example
     void isUnknownOutsideItsPoints() {
         PumpCurve pump = Pumps.complete();
         assertThrows(IllegalArgumentException.class, () -> pump.headM(2.001e-3));
@@ -47,7 +46,7 @@ class PumpCurveTest {
         assertTrue(noShutOff.npshRequiredM(2e-3).isEmpty());
     }
 
-    @Test
+    @Example
     void npshMayBeMissingAtSinglePoints() {
         List<PumpPoint> points = new ArrayList<>(Pumps.complete().points());
         points.set(0, PumpPoint.of(0, 30));
@@ -56,7 +55,7 @@ class PumpCurveTest {
         assertEquals(2.0, pump.npshRequiredM(1e-3).getAsDouble());
     }
 
-    @Test
+    @Example
     void refusesBadPoints() {
         List<PumpPoint> good = Pumps.complete().points();
         assertRefused("a pump curve must have at least 3 points, not 2", good.subList(0, 2));
@@ -80,7 +79,7 @@ class PumpCurveTest {
         assertTrue(refused.getMessage().startsWith(message), refused.getMessage());
     }
 
-    @Test
+    @Example
     void refusesImpossibleEfficiency() {
         OptionalDouble none = OptionalDouble.empty();
         IllegalArgumentException refused = assertThrows(IllegalArgumentException.class,
@@ -118,7 +117,7 @@ class PumpCurveTest {
         other.headM(other.lowestFlowM3PerS());
     }
 
-    @Test
+    @Example
     void refusesImpossibleSets() {
         PumpSet one = PumpSet.single(Pumps.complete());
         assertThrows(IllegalArgumentException.class, () -> one.inSeries(0));
