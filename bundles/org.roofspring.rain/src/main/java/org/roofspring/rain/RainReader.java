@@ -95,10 +95,11 @@ public final class RainReader {
         };
         Map<String, RainReading> readings = new LinkedHashMap<>();
         for (ParsedStation station : stations) {
+            file.poll();
             if (options.station() == null || options.station().strip().equals(station.station())) {
                 RainRecord record = RainRecord.owning(station.firstDay(), station.depthMm(), station.marks());
-                readings.put(station.station(), new RainReading(record, station.findings().report(record, file),
-                        format, station.station()));
+                readings.put(station.station(), new RainReading(record, format, station.station(),
+                        () -> station.report(record)));
             }
         }
         if (readings.isEmpty()) {

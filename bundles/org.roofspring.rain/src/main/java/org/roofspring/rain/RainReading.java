@@ -1,12 +1,42 @@
 package org.roofspring.rain;
 
-/**
- * What a rain file gave.
- *
- * @param record  the rain; missing days are not filled
- * @param quality what is to be known about it
- * @param format  the layout of the file, never {@link RainFormat#AUTO}
- * @param station identifier of the station; empty where the file names none
- */
-public record RainReading(RainRecord record, QualityReport quality, RainFormat format, String station) {
+import java.util.function.Supplier;
+
+/** What a rain file gave: the rain, and what is to be known about it. */
+public final class RainReading {
+    private final RainRecord record;
+    private final RainFormat format;
+    private final String station;
+    private final Supplier<QualityReport> checks;
+    private QualityReport quality;
+
+    RainReading(RainRecord record, RainFormat format, String station, Supplier<QualityReport> checks) {
+        this.record = record;
+        this.format = format;
+        this.station = station;
+        this.checks = checks;
+    }
+
+    /** The rain; missing days are not filled. */
+    public RainRecord record() {
+        return record;
+    }
+
+    /** What is to be known about the rain. The record is checked when this is first asked for. */
+    public synchronized QualityReport quality() {
+        if (quality == null) {
+            quality = checks.get();
+        }
+        return quality;
+    }
+
+    /** The layout of the file, never {@link RainFormat#AUTO}. */
+    public RainFormat format() {
+        return format;
+    }
+
+    /** Identifier of the station; empty where the file names none. */
+    public String station() {
+        return station;
+    }
 }

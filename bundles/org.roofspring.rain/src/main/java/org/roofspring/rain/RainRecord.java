@@ -18,6 +18,14 @@ public final class RainRecord {
     /** Depths above this [mm] are refused: several times the rain of the wettest day ever observed. */
     public static final double MAX_DEPTH_MM = 10_000;
     private static final DayMark[] MARKS = DayMark.values();
+    /** By ordinal of the mark; this is asked for every day of every file. */
+    private static final boolean[] HAS_DEPTH = new boolean[MARKS.length];
+
+    static {
+        for (DayMark mark : MARKS) {
+            HAS_DEPTH[mark.ordinal()] = mark.hasDepth();
+        }
+    }
 
     private final LocalDate firstDay;
     private final double[] depthMm;
@@ -97,11 +105,14 @@ public final class RainRecord {
         for (int day = 0; day < depthMm.length; day++) {
             double depth = depthMm[day];
             boolean missing = Double.isNaN(depth);
+            if (depth >= 0 && depth <= MAX_DEPTH_MM && HAS_DEPTH[marks[day]]) {
+                continue;
+            }
             if (!missing && !(depth >= 0 && depth <= MAX_DEPTH_MM)) {
                 throw new IllegalArgumentException("depthMm of " + firstDay.plusDays(day) + " is " + depth
                         + "; 0 to 10000 mm is accepted, NaN where the day is missing");
             }
-            if (MARKS[marks[day]].hasDepth() == missing) {
+            if (HAS_DEPTH[marks[day]] == missing) {
                 throw new IllegalArgumentException("the mark of " + firstDay.plusDays(day) + " is "
                         + MARKS[marks[day]] + " but its depth is " + depth + "; they must agree");
             }
@@ -263,6 +274,11 @@ public final class RainRecord {
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);
         }
+    }
+
+    /** The array itself, for figures within this package; NaN where a day is missing; never to be written to. */
+    double[] rawDepthsMm() {
+        return depthMm;
     }
 
     String span() {

@@ -20,6 +20,8 @@ public final class RainStatistics {
     public static final double DAYS_PER_YEAR = 365.2425;
     private static final double[] DAYS_OF_MONTH = {31, 28.2425, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
 
+    private static final int ABSENT = -1;
+
     private final RainRecord record;
     private final double wetAboveMm;
     private final List<MonthTotal> monthlyTotals;
@@ -35,31 +37,38 @@ public final class RainStatistics {
     private RainStatistics(RainRecord record, double wetAboveMm) {
         this.record = record;
         this.wetAboveMm = wetAboveMm;
+        double[] depthMm = record.rawDepthsMm();
         double sumMm = 0;
         int wet = 0;
         int wettest = -1;
-        int[][] pairs = new int[2][2];
-        for (int day = 0; day < record.days(); day++) {
-            if (record.isMissing(day)) {
+        double mostMm = -1;
+        int[] pairs = new int[4];
+        int before = ABSENT;
+        for (int day = 0; day < depthMm.length; day++) {
+            double depth = depthMm[day];
+            if (Double.isNaN(depth)) {
+                before = ABSENT;
                 continue;
             }
-            sumMm += record.depthMm(day);
-            int state = wetState(day);
+            sumMm += depth;
+            int state = depth > wetAboveMm ? 1 : 0;
             wet += state;
-            if (wettest < 0 || record.depthMm(day) > record.depthMm(wettest)) {
+            if (depth > mostMm) {
+                mostMm = depth;
                 wettest = day;
             }
-            if (day > 0 && !record.isMissing(day - 1)) {
-                pairs[wetState(day - 1)][state]++;
+            if (before != ABSENT) {
+                pairs[2 * before + state]++;
             }
+            before = state;
         }
         this.totalMm = sumMm;
         this.wetDays = wet;
         this.wettestIndex = wettest;
-        this.dryThenWet = pairs[0][1];
-        this.dryThenAny = pairs[0][0] + pairs[0][1];
-        this.wetThenWet = pairs[1][1];
-        this.wetThenAny = pairs[1][0] + pairs[1][1];
+        this.dryThenWet = pairs[1];
+        this.dryThenAny = pairs[0] + pairs[1];
+        this.wetThenWet = pairs[3];
+        this.wetThenAny = pairs[2] + pairs[3];
         this.monthlyTotals = sumMonths();
         this.yearlyTotals = sumYears();
     }
@@ -84,27 +93,29 @@ public final class RainStatistics {
     }
 
     private int wetState(int day) {
-        return record.depthMm(day) > wetAboveMm ? 1 : 0;
+        return record.rawDepthsMm()[day] > wetAboveMm ? 1 : 0;
     }
 
     private List<MonthTotal> sumMonths() {
+        double[] depthMm = record.rawDepthsMm();
         List<MonthTotal> months = new ArrayList<>();
+        YearMonth month = YearMonth.from(record.firstDay());
+        long end = 1L - record.firstDay().getDayOfMonth();
         int day = 0;
-        while (day < record.days()) {
-            YearMonth month = YearMonth.from(record.date(day));
-            int end = (int) Math.min(record.days(),
-                    month.plusMonths(1).atDay(1).toEpochDay() - record.firstDay().toEpochDay());
+        while (day < depthMm.length) {
+            end += month.lengthOfMonth();
             double sumMm = 0;
             int present = 0;
             int wet = 0;
-            for (; day < end; day++) {
-                if (!record.isMissing(day)) {
-                    sumMm += record.depthMm(day);
+            for (; day < Math.min(end, depthMm.length); day++) {
+                if (!Double.isNaN(depthMm[day])) {
+                    sumMm += depthMm[day];
                     present++;
                     wet += wetState(day);
                 }
             }
             months.add(new MonthTotal(month, sumMm, present, wet, present == month.lengthOfMonth()));
+            month = month.plusMonths(1);
         }
         return List.copyOf(months);
     }

@@ -7,6 +7,9 @@ import org.roofspring.rain.DayMark;
 final class DayTable {
     private static final byte MISSING = (byte) DayMark.MISSING.ordinal();
 
+    /** Room for the days of a century, so that most tables never grow. */
+    private static final int SMALLEST = 36_600;
+
     private double[] depthMm = {};
     private byte[] marks = {};
     /** Day since 1970-01-01 of element 0. */
@@ -18,42 +21,51 @@ final class DayTable {
         return first == end;
     }
 
-    /** Makes room for a run of days and gives the place of its first one in {@link #depthMm()}. */
+    /**
+     * Makes room for a run of days and gives the place of its first one in {@link #depthMm()}. Days that were not in
+     * the table before are missing.
+     */
     int reserve(long epochDay, int days) {
         if (isEmpty()) {
             origin = epochDay;
-            grow(0, Math.max(days, 366));
-            end = days;
-            return 0;
         }
         long place = epochDay - origin;
         if (place < 0) {
             int room = (int) Math.max(-place, depthMm.length / 2);
-            grow(room, depthMm.length + room);
-            origin -= room;
-            first += room;
-            end += room;
+            makeRoomBefore(room);
             place += room;
         }
         if (place + days > depthMm.length) {
-            grow(0, (int) Math.max(place + days, depthMm.length * 2L));
+            int capacity = (int) Math.max(place + days, Math.max(SMALLEST, depthMm.length * 2L));
+            depthMm = Arrays.copyOf(depthMm, capacity);
+            marks = Arrays.copyOf(marks, capacity);
         }
-        first = (int) Math.min(first, place);
-        end = (int) Math.max(end, place + days);
+        if (place < first) {
+            setMissing((int) place, first);
+            first = (int) place;
+        }
+        if (place + days > end) {
+            setMissing(end, (int) place + days);
+            end = (int) place + days;
+        }
         return (int) place;
     }
 
-    private void grow(int shift, int capacity) {
-        double[] newDepthMm = new double[capacity];
-        byte[] newMarks = new byte[capacity];
-        Arrays.fill(newDepthMm, 0, shift, Double.NaN);
-        Arrays.fill(newDepthMm, shift + depthMm.length, capacity, Double.NaN);
-        Arrays.fill(newMarks, 0, shift, MISSING);
-        Arrays.fill(newMarks, shift + marks.length, capacity, MISSING);
-        System.arraycopy(depthMm, 0, newDepthMm, shift, depthMm.length);
-        System.arraycopy(marks, 0, newMarks, shift, marks.length);
+    private void makeRoomBefore(int room) {
+        double[] newDepthMm = new double[depthMm.length + room];
+        byte[] newMarks = new byte[depthMm.length + room];
+        System.arraycopy(depthMm, first, newDepthMm, first + room, end - first);
+        System.arraycopy(marks, first, newMarks, first + room, end - first);
         depthMm = newDepthMm;
         marks = newMarks;
+        origin -= room;
+        first += room;
+        end += room;
+    }
+
+    private void setMissing(int from, int to) {
+        Arrays.fill(depthMm, from, to, Double.NaN);
+        Arrays.fill(marks, from, to, MISSING);
     }
 
     /** Live array; valid until the next {@link #reserve}. */

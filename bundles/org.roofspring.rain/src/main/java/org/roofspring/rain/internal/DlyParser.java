@@ -1,5 +1,8 @@
 package org.roofspring.rain.internal;
 
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.VarHandle;
+import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.YearMonth;
@@ -28,6 +31,12 @@ public final class DlyParser {
     private static final int MISSING = -9999;
     private static final int NOT_A_NUMBER = Integer.MIN_VALUE;
     private static final int LINES_BETWEEN_POLLS = 4096;
+    private static final VarHandle EIGHT_BYTES = MethodHandles.byteArrayViewVarHandle(long[].class,
+            ByteOrder.LITTLE_ENDIAN);
+    /** One in each of the five bytes that hold the characters of a value. */
+    private static final long FIVE = 0x0101010101L;
+    private static final long SPACES = 0x2020202020202020L;
+    private static final long HIGH_BITS = 0x8080808080808080L;
     private static final byte MEASURED = (byte) DayMark.MEASURED.ordinal();
     private static final byte ABSENT = (byte) DayMark.MISSING.ordinal();
     private static final String LINE_ACCEPTED = "a GHCN-Daily line has 269 characters";
@@ -74,10 +83,7 @@ public final class DlyParser {
     private List<ParsedStation> parse() {
         int start = 0;
         while (start < bytes.length) {
-            int end = start;
-            while (end < bytes.length && bytes[end] != '\n' && bytes[end] != '\r') {
-                end++;
-            }
+            int end = lineEnd(start);
             line++;
             if (line % LINES_BETWEEN_POLLS == 0) {
                 file.poll();
@@ -96,6 +102,19 @@ public final class DlyParser {
             throw file.fault(0, 0, "no line has the element PRCP, daily rain", "a .dly file with PRCP is accepted");
         }
         return parsed;
+    }
+
+    /** Where the line ends: at a line feed, a carriage return, or the end of the file. */
+    private int lineEnd(int start) {
+        int at = start;
+        // eight bytes at a time up to the first of them that holds a control character
+        while (at + Long.BYTES <= bytes.length && (((long) EIGHT_BYTES.get(bytes, at) - SPACES) & HIGH_BITS) == 0) {
+            at += Long.BYTES;
+        }
+        while (at < bytes.length && bytes[at] != '\n' && bytes[at] != '\r') {
+            at++;
+        }
+        return at;
     }
 
     private boolean isBlank(int start, int end) {
@@ -160,26 +179,24 @@ public final class DlyParser {
         byte[] marks = station.days.marks();
         int at = start + FIRST_VALUE;
         for (int day = 0; day < length; day++, at += DAY_WIDTH) {
-            int tenths = value(at);
-            byte mFlag = bytes[at + 5];
-            byte qFlag = at + 6 < end ? bytes[at + 6] : (byte) ' ';
+            long word = word(at, end);
+            int tenths = value(word, at);
+            byte mFlag = (byte) (word >>> 40);
+            byte qFlag = (byte) (word >>> 48);
+            station.unsureSource += word >>> 56 == 'S' ? 1 : 0;
             if (tenths >= 0 && qFlag == ' ' && tenths <= 10 * Findings.LARGEST_OBSERVED_MM) {
                 depthMm[place + day] = tenths / 10.0;
                 marks[place + day] = MEASURED;
-                station.findings.traces += mFlag == 'T' ? 1 : 0;
-                station.findings.presumedZeroDays += mFlag == 'P' ? 1 : 0;
-            } else if (tenths == MISSING) {
-                // the table holds missing days already, unless a multi-day total stands there
-                marks[place + day] = ABSENT;
-            } else {
+                if (mFlag != ' ') {
+                    station.findings.traces += mFlag == 'T' ? 1 : 0;
+                    station.findings.presumedZeroDays += mFlag == 'P' ? 1 : 0;
+                }
+            } else if (tenths != MISSING) {
                 unusable(station, day, at, tenths, qFlag, epochDay);
-            }
-            if (at + 7 < end && bytes[at + 7] == 'S') {
-                station.unsureSource++;
             }
         }
         for (int day = length; day < 31; day++, at += DAY_WIDTH) {
-            if (value(at) != MISSING) {
+            if (value(word(at, end), at) != MISSING) {
                 throw file.fault(line, at - start + 1, "day " + (day + 1) + " of " + YearMonth.of(year, month)
                         + " has a value", "that month has " + length + " days; -9999 is accepted past its end");
             }
@@ -205,11 +222,12 @@ public final class DlyParser {
         long epochDay = LocalDate.of(year, month, 1).toEpochDay();
         int at = start + FIRST_VALUE;
         for (int day = 0; day < daysOfMonth(year, month); day++, at += DAY_WIDTH) {
-            int value = value(at);
+            long word = word(at, end);
+            int value = value(word, at);
+            byte qFlag = (byte) (word >>> 48);
             if (value == NOT_A_NUMBER) {
                 throw notANumber(day, at);
             }
-            byte qFlag = at + 6 < end ? bytes[at + 6] : (byte) ' ';
             if (value != MISSING && qFlag != ' ') {
                 station.findings.failed((char) qFlag);
             } else if (value != MISSING && isTotal) {
@@ -241,19 +259,46 @@ public final class DlyParser {
         return RainFile.quoted(new String(bytes, at, length, StandardCharsets.ISO_8859_1));
     }
 
-    /** Blanks, perhaps a minus, digits; {@link #NOT_A_NUMBER} for anything else. */
-    private int value(int at) {
-        int end = at + 5;
+    /** Value and flags of a day, its first character lowest; blanks where the line ends before. */
+    private long word(int at, int end) {
+        if (at + DAY_WIDTH <= end) {
+            return (long) EIGHT_BYTES.get(bytes, at);
+        }
+        long word = 0;
+        for (int i = DAY_WIDTH - 1; i >= 0; i--) {
+            word = word << 8 | (at + i < end ? bytes[at + i] & 0xFF : ' ');
+        }
+        return word;
+    }
+
+    /**
+     * Blanks, perhaps a minus, digits; {@link #NOT_A_NUMBER} for anything else.
+     *
+     * <p>All five characters are looked at together, one in each byte of a number: this is where the time of reading
+     * goes, and a loop that ends where the blanks end is four times slower.
+     */
+    private int value(long word, int at) {
+        long characters = word & FIVE * 0xFF;
+        long digits = characters & FIVE * 0x0F;
+        long isDigit = characters >>> 4 & FIVE;
+        long isBlank = isDigit ^ FIVE;
+        boolean blanksAndDigits = (characters & FIVE * 0xE0) == FIVE * 0x20
+                && (digits + FIVE * 6 & FIVE * 0x10) == 0 && (digits & isBlank * 0x0F) == 0;
+        boolean digitsAreLast = (isDigit << 8 & isBlank) == 0 && isDigit >>> 32 == 1;
+        if (!blanksAndDigits || !digitsAreLast) {
+            return negative(at);
+        }
+        long pairs = digits * 10 + (digits >>> 8);
+        return (int) ((pairs & 0xFF) * 1000 + (pairs >>> 16 & 0xFF) * 10 + (digits >>> 32));
+    }
+
+    private int negative(int at) {
         int i = at;
-        while (i < end && bytes[i] == ' ') {
+        while (i < at + 4 && bytes[i] == ' ') {
             i++;
         }
-        boolean negative = i < end && bytes[i] == '-';
-        if (negative) {
-            i++;
-        }
-        int number = number(i, end - i);
-        return number < 0 ? NOT_A_NUMBER : negative ? -number : number;
+        int number = bytes[i] == '-' ? number(i + 1, at + 4 - i) : -1;
+        return number < 0 ? NOT_A_NUMBER : -number;
     }
 
     /** Digits only; -1 for anything else. */

@@ -5,13 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import org.roofspring.rain.QualityReport;
 import org.roofspring.rain.QualityReport.ImpossibleDepth;
 import org.roofspring.rain.QualityReport.MultiDayTotal;
-import org.roofspring.rain.RainRecord;
 
 /** What a parser counts on its way through a file. */
-public final class Findings {
+final class Findings {
     /**
      * More rain [mm] than fell on the wettest day known, 1825 mm at Foc-Foc, Reunion, on 7 and 8 January 1966 (World
      * Meteorological Organization, archive of weather and climate extremes; from memory).
@@ -37,10 +35,5 @@ public final class Findings {
 
     void impossible(long epochDay, double depthMm, long line) {
         impossible.add(new ImpossibleDepth(LocalDate.ofEpochDay(epochDay), depthMm, line));
-    }
-
-    /** The report of the record that was made from the same file. */
-    public QualityReport report(RainRecord record, RainFile file) {
-        return QualityChecks.report(record, this, file);
     }
 }

@@ -1,6 +1,8 @@
 package org.roofspring.rain.internal;
 
 import java.time.LocalDate;
+import org.roofspring.rain.QualityReport;
+import org.roofspring.rain.RainRecord;
 
 /**
  * The days of one station as a parser found them.
@@ -13,5 +15,10 @@ public record ParsedStation(String station, LocalDate firstDay, double[] depthMm
     static ParsedStation of(String station, DayTable days, Findings findings) {
         return new ParsedStation(station, LocalDate.ofEpochDay(days.firstEpochDay()), days.copyDepthsMm(),
                 days.copyMarks(), findings);
+    }
+
+    /** The report of the record that was made of these days. */
+    public QualityReport report(RainRecord record) {
+        return QualityChecks.report(this, record);
     }
 }

@@ -1,12 +1,13 @@
 package org.roofspring.rain.internal;
 
+import java.time.LocalDate;
 import java.time.YearMonth;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
@@ -35,19 +36,27 @@ final class QualityChecks {
     /** A reading after a gap is suspect when it is among this upper part of the wet days. */
     private static final double UPPER_PART = 0.02;
     private static final int YEARS_FOR_SHIFT = 10;
+    /** Low bits of a key that hold the number of a month; a record has at most 120,000 months. */
+    private static final long MONTH_BITS = 0x1FFFF;
 
-    private QualityChecks() {
+    private final LocalDate firstDay;
+    private final double[] depthMm;
+    private final byte[] marks;
+
+    private QualityChecks(ParsedStation station) {
+        this.firstDay = station.firstDay();
+        this.depthMm = station.depthMm();
+        this.marks = station.marks();
     }
 
-    static QualityReport report(RainRecord record, Findings findings, RainFile file) {
-        file.poll();
-        List<Gap> gaps = gaps(record);
-        List<DayDepth> suspectTotals = suspectTotals(record, gaps);
-        file.poll();
-        List<Repeat> repeats = repeats(record);
-        file.poll();
-        List<CopiedMonth> copiedMonths = copiedMonths(record);
-        file.poll();
+    /** What the parser counted, and what these checks find in the record that was made of it. */
+    static QualityReport report(ParsedStation station, RainRecord record) {
+        QualityChecks checks = new QualityChecks(station);
+        Findings findings = station.findings();
+        List<Gap> gaps = record.isComplete() ? List.of() : checks.gaps();
+        List<DayDepth> suspectTotals = gaps.isEmpty() ? List.of() : checks.suspectTotals(gaps);
+        List<Repeat> repeats = checks.repeats();
+        List<CopiedMonth> copiedMonths = checks.copiedMonths();
         Optional<Homogeneity> homogeneity = homogeneity(RainStatistics.of(record).completeYears());
         return new QualityReport(record.firstDay(), record.lastDay(), record.days(), record.missingDays(), gaps,
                 repeats, copiedMonths, List.copyOf(findings.multiDayTotals), suspectTotals,
@@ -57,107 +66,118 @@ final class QualityChecks {
                 List.copyOf(findings.notes));
     }
 
-    private static List<Gap> gaps(RainRecord record) {
-        if (record.isComplete()) {
-            return List.of();
-        }
+    private List<Gap> gaps() {
         List<Gap> gaps = new ArrayList<>();
         int start = -1;
-        for (int day = 0; day <= record.days(); day++) {
-            boolean missing = day < record.days() && record.isMissing(day);
+        for (int day = 0; day <= depthMm.length; day++) {
+            boolean missing = day < depthMm.length && Double.isNaN(depthMm[day]);
             if (missing && start < 0) {
                 start = day;
             } else if (!missing && start >= 0) {
-                gaps.add(new Gap(record.date(start), day - start));
+                gaps.add(new Gap(firstDay.plusDays(start), day - start));
                 start = -1;
             }
         }
         return List.copyOf(gaps);
     }
 
-    private static List<Repeat> repeats(RainRecord record) {
+    private List<Repeat> repeats() {
         List<Repeat> repeats = new ArrayList<>();
         int start = 0;
-        for (int day = 1; day <= record.days(); day++) {
-            double depth = record.depthMmOr(start, -1);
-            if (day < record.days() && record.depthMmOr(day, -1) == depth) {
+        for (int day = 1; day <= depthMm.length; day++) {
+            if (day < depthMm.length && depthMm[day] == depthMm[start]) {
                 continue;
             }
-            if (day - start >= REPEAT_DAYS && depth >= REPEAT_DEPTH_MM
-                    && record.mark(start) == DayMark.MEASURED) {
-                repeats.add(new Repeat(record.date(start), day - start, depth));
+            if (day - start >= REPEAT_DAYS && depthMm[start] >= REPEAT_DEPTH_MM
+                    && marks[start] == DayMark.MEASURED.ordinal()) {
+                repeats.add(new Repeat(firstDay.plusDays(start), day - start, depthMm[start]));
             }
             start = day;
         }
         return List.copyOf(repeats);
     }
 
-    private static List<CopiedMonth> copiedMonths(RainRecord record) {
-        List<CopiedMonth> copies = new ArrayList<>();
-        Map<Integer, List<Integer>> firstDaysByHash = new HashMap<>();
-        YearMonth month = YearMonth.from(record.firstDay());
-        int day = 1 - record.firstDay().getDayOfMonth();
-        while (day + month.lengthOfMonth() <= record.days()) {
-            int length = month.lengthOfMonth();
-            if (day >= 0 && wetDays(record, day, length) >= COPY_WET_DAYS) {
-                List<Integer> sameHash = firstDaysByHash.computeIfAbsent(hash(record, day, length),
-                        key -> new ArrayList<>(1));
-                for (int earlier : sameHash) {
-                    if (isCopy(record, earlier, day, length)) {
-                        copies.add(new CopiedMonth(month, YearMonth.from(record.date(earlier))));
-                        break;
-                    }
-                }
-                sameHash.add(day);
+    /** Months are sorted by a hash of their days, so that equal ones stand side by side. */
+    private List<CopiedMonth> copiedMonths() {
+        long months = ChronoUnit.MONTHS.between(firstDay.withDayOfMonth(1), firstDay.plusDays(depthMm.length)) + 1;
+        int[] firstDays = new int[(int) months];
+        long[] keys = new long[(int) months];
+        int count = 0;
+        YearMonth month = YearMonth.from(firstDay);
+        int day = 1 - firstDay.getDayOfMonth();
+        while (day + month.lengthOfMonth() <= depthMm.length) {
+            if (day >= 0 && wetDays(day, month.lengthOfMonth()) >= COPY_WET_DAYS) {
+                firstDays[count] = day;
+                keys[count] = hash(day, month.lengthOfMonth()) & ~MONTH_BITS | count;
+                count++;
             }
-            day += length;
+            day += month.lengthOfMonth();
             month = month.plusMonths(1);
         }
+        Arrays.sort(keys, 0, count);
+        List<CopiedMonth> copies = new ArrayList<>();
+        for (int at = 1; at < count; at++) {
+            int earlier = firstDays[(int) (keys[at - 1] & MONTH_BITS)];
+            int later = firstDays[(int) (keys[at] & MONTH_BITS)];
+            if ((keys[at - 1] & ~MONTH_BITS) == (keys[at] & ~MONTH_BITS) && isCopy(earlier, later)) {
+                copies.add(new CopiedMonth(YearMonth.from(firstDay.plusDays(later)),
+                        YearMonth.from(firstDay.plusDays(earlier))));
+            }
+        }
+        copies.sort(Comparator.comparing(CopiedMonth::month));
         return List.copyOf(copies);
     }
 
-    private static int wetDays(RainRecord record, int from, int length) {
+    private int wetDays(int from, int length) {
         int wet = 0;
         for (int day = from; day < from + length; day++) {
-            wet += record.depthMmOr(day, 0) > 0 ? 1 : 0;
+            wet += depthMm[day] > 0 ? 1 : 0;
         }
         return wet;
     }
 
-    private static int hash(RainRecord record, int from, int length) {
-        long hash = 0;
-        for (int day = from; day < from + Math.min(length, 28); day++) {
-            hash = hash * 1_000_003 + Double.doubleToLongBits(record.depthMmOr(day, -1));
+    private long hash(int from, int length) {
+        long hash = length;
+        for (int day = from; day < from + length; day++) {
+            hash = hash * 1_000_003 + Double.doubleToRawLongBits(depthMm[day]);
         }
-        return Long.hashCode(hash * 0x9E3779B97F4A7C15L);
+        return hash * 0x9E3779B97F4A7C15L;
     }
 
-    private static boolean isCopy(RainRecord record, int earlier, int later, int length) {
-        for (int day = 0; day < length; day++) {
-            if (record.depthMmOr(earlier + day, -1) != record.depthMmOr(later + day, -1)) {
-                return false;
-            }
-        }
-        return true;
+    private boolean isCopy(int earlier, int later) {
+        int length = firstDay.plusDays(earlier).lengthOfMonth();
+        return firstDay.plusDays(later).lengthOfMonth() == length
+                && Arrays.equals(depthMm, earlier, earlier + length, depthMm, later, later + length);
     }
 
-    private static List<DayDepth> suspectTotals(RainRecord record, List<Gap> gaps) {
-        if (gaps.isEmpty()) {
-            return List.of();
-        }
-        double[] wet = IntStream.range(0, record.days()).mapToDouble(day -> record.depthMmOr(day, 0))
-                .filter(depth -> depth > 0).sorted().toArray();
+    private List<DayDepth> suspectTotals(List<Gap> gaps) {
+        double limitMm = upperLimitMm();
         List<DayDepth> suspects = new ArrayList<>();
-        if (wet.length > 0) {
-            double limitMm = wet[(int) Math.floor((wet.length - 1) * (1 - UPPER_PART))];
-            for (Gap gap : gaps) {
-                int after = record.indexOf(gap.firstDay()) + gap.days();
-                if (after < record.days() && record.depthMm(after) > limitMm) {
-                    suspects.add(new DayDepth(record.date(after), record.depthMm(after)));
-                }
+        for (Gap gap : gaps) {
+            int after = (int) (gap.firstDay().toEpochDay() - firstDay.toEpochDay()) + gap.days();
+            if (after < depthMm.length && depthMm[after] > limitMm) {
+                suspects.add(new DayDepth(firstDay.plusDays(after), depthMm[after]));
             }
         }
         return List.copyOf(suspects);
+    }
+
+    /** The depth [mm] that few wet days exceed, to a tenth: counted in bins, since sorting decades takes longer. */
+    private double upperLimitMm() {
+        int[] bins = new int[(int) (10 * Findings.LARGEST_OBSERVED_MM) + 2];
+        int wet = 0;
+        for (double depth : depthMm) {
+            if (depth > 0) {
+                bins[Math.min((int) Math.ceil(10 * depth), bins.length - 1)]++;
+                wet++;
+            }
+        }
+        int above = 0;
+        int bin = bins.length - 1;
+        while (bin > 0 && above + bins[bin] <= wet * UPPER_PART) {
+            above += bins[bin--];
+        }
+        return bin / 10.0;
     }
 
     /**
