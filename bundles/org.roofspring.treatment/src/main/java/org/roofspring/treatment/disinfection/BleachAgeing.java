@@ -6,8 +6,8 @@ import org.roofspring.treatment.internal.Checks;
 /**
  * Hypochlorite solution loses strength, the faster the stronger and the warmer it is: S(t) = S0 / (1 + S0 t / (Sh th)),
  * second order, where a solution of strength Sh halves in th at 25 degC, and the rate grows by a factor for each
- * 10 degC. A rough model for planning: weak bleach usually keeps better than it says. Buy fresh and small, and measure the
- * residual.
+ * 10 degC. A rough model for planning: weak bleach usually keeps better than it says. Buy fresh and small, and measure
+ * the residual.
  *
  * @param halvingStrengthRatio Sh, above 0 to 1
  * @param halvingS             th at 25 degC, above 0 to 1e10 [s]

@@ -26,7 +26,7 @@ class RiskPublishedTest {
         assertEquals(12.1, Pathogen.CRYPTOSPORIDIUM_HOMINIS_CURVE.dose(0.5), 0.05);
     }
 
-    /** AWWA 1999 abstract (READ): E. coli O157:H7 median 600,000, one organism 2.6e-6; Haas 2000 (MEM) gives 2.56e-6. */
+    /** AWWA 1999 abstract (READ): E. coli O157:H7 median 600,000, one organism 2.6e-6; curve by Haas 2000 (MEM). */
     @Test
     void escherichiaColi() {
         assertEquals(2.6e-6, Pathogen.E_COLI_O157_CURVE.infection(1), 0.05e-6);
@@ -47,8 +47,8 @@ class RiskPublishedTest {
     }
 
     /**
-     * WHO Guidelines for Drinking-water Quality, 3rd ed, Table 7.4 (MEM, from memory): the printed steps are rounded, and
-     * each follows from the one before within about 5 %.
+     * WHO Guidelines for Drinking-water Quality, 3rd ed, Table 7.4 (MEM, from memory): the printed steps are rounded,
+     * and each follows from the one before within about 5 %.
      */
     @ParameterizedTest
     @CsvSource({"crypto,10,6.3e-4,2.5e-6,9.2e-4,6.4e-4,1e-6,4.2", "campy,100,1.3e-4,2.3e-6,8.3e-4,2.5e-4,1e-6,5.9",

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.util.Arrays;
 import java.util.Random;
 import java.util.concurrent.CancellationException;
@@ -85,14 +87,15 @@ class RiskSimulationTest {
         assertEquals(4, polls.get());
     }
 
-    /** A hundred thousand draws in under 200 ms; the best of five, since the machine is shared. */
+    /** A hundred thousand draws in under 200 ms of processor time; the best of five, since the machine is shared. */
     @Test
     void isFast() {
+        ThreadMXBean threads = ManagementFactory.getThreadMXBean();
         long best = Long.MAX_VALUE;
         for (int i = 0; i < 5; i++) {
-            long start = System.nanoTime();
+            long start = threads.getCurrentThreadCpuTime();
             RiskSimulation.run(INPUTS, RiskSimulation.DEFAULT_DRAWS, i, () -> false);
-            best = Math.min(best, System.nanoTime() - start);
+            best = Math.min(best, threads.getCurrentThreadCpuTime() - start);
         }
         System.out.println("risk simulation, 100,000 draws: " + best / 1_000_000 + " ms");
         assertTrue(best < 200_000_000L, best / 1e6 + " ms");
