@@ -16,7 +16,7 @@ public enum DayMark {
     SPREAD(true),
     /** Filled by a stated method. */
     FILLED(true),
-    /** Measured elsewhere or gridded, and scaled to local monthly normals. */
+    /** Scaled: to the monthly normals of another place, or by a climate stress. */
     SCALED(true),
     /** Invented by a weather generator. */
     SYNTHETIC(true);

@@ -1,6 +1,7 @@
 package org.roofspring.rain;
 
 import java.time.Month;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -45,25 +46,15 @@ public record MonthlyNormals(List<Double> depthMm, List<Double> wetDays) {
         }
     }
 
-    /** The monthly means of a record, with its wet days. */
+    /**
+     * The monthly means of a record, with its wet days.
+     *
+     * @throws MissingRainException when a calendar month has no reading in any year
+     */
     public static MonthlyNormals of(RainRecord record) {
         RainStatistics statistics = RainStatistics.of(record);
-        double[] meansMm = statistics.monthlyMeansMm();
-        double[] dailyMm = statistics.meanDailyMmByMonth();
-        int[] wet = new int[12];
-        int[] present = new int[12];
-        for (MonthTotal month : statistics.monthlyTotals()) {
-            wet[month.month().getMonthValue() - 1] += month.wetDays();
-            present[month.month().getMonthValue() - 1] += month.presentDays();
-        }
-        Double[] depth = new Double[12];
-        Double[] days = new Double[12];
-        for (int month = 0; month < 12; month++) {
-            depth[month] = meansMm[month];
-            double daysOfMonth = dailyMm[month] > 0 ? meansMm[month] / dailyMm[month] : 0;
-            days[month] = daysOfMonth * wet[month] / present[month];
-        }
-        return new MonthlyNormals(List.of(depth), List.of(days));
+        return new MonthlyNormals(Arrays.stream(statistics.monthlyMeansMm()).boxed().toList(),
+                Arrays.stream(statistics.meanWetDaysByMonth()).boxed().toList());
     }
 
     /** Mean rain of a month [mm]. */

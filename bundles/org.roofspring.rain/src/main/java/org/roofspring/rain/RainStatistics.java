@@ -18,7 +18,7 @@ import java.util.OptionalDouble;
 public final class RainStatistics {
     /** Mean length of a calendar year [d], Gregorian. */
     public static final double DAYS_PER_YEAR = 365.2425;
-    private static final double[] DAYS_OF_MONTH = {31, 28.2425, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
+    static final double[] DAYS_OF_MONTH = {31, 28.2425, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
 
     private static final int ABSENT = -1;
 
@@ -260,20 +260,15 @@ public final class RainStatistics {
      * @throws MissingRainException when a calendar month has no reading in any year
      */
     public double[] meanDailyMmByMonth() {
-        double[] sumMm = new double[12];
-        int[] present = new int[12];
+        int[] present = presentDaysByMonth();
+        double[] mm = new double[12];
         for (MonthTotal month : monthlyTotals) {
-            sumMm[month.month().getMonthValue() - 1] += month.totalMm();
-            present[month.month().getMonthValue() - 1] += month.presentDays();
+            mm[month.month().getMonthValue() - 1] += month.totalMm();
         }
         for (int month = 0; month < 12; month++) {
-            if (present[month] == 0) {
-                throw new MissingRainException("the record (" + record.span() + ") has no reading in month "
-                        + (month + 1) + " of any year");
-            }
-            sumMm[month] /= present[month];
+            mm[month] /= present[month];
         }
-        return sumMm;
+        return mm;
     }
 
     /**
@@ -288,6 +283,38 @@ public final class RainStatistics {
             mm[month] *= DAYS_OF_MONTH[month];
         }
         return mm;
+    }
+
+    /**
+     * Mean number of wet days of each calendar month [d], January first: share of the days present times the mean
+     * length of the month.
+     *
+     * @throws MissingRainException when a calendar month has no reading in any year
+     */
+    public double[] meanWetDaysByMonth() {
+        int[] present = presentDaysByMonth();
+        double[] days = new double[12];
+        for (MonthTotal month : monthlyTotals) {
+            days[month.month().getMonthValue() - 1] += month.wetDays();
+        }
+        for (int month = 0; month < 12; month++) {
+            days[month] *= DAYS_OF_MONTH[month] / present[month];
+        }
+        return days;
+    }
+
+    private int[] presentDaysByMonth() {
+        int[] present = new int[12];
+        for (MonthTotal month : monthlyTotals) {
+            present[month.month().getMonthValue() - 1] += month.presentDays();
+        }
+        for (int month = 0; month < 12; month++) {
+            if (present[month] == 0) {
+                throw new MissingRainException("the record (" + record.span() + ") has no reading in month "
+                        + (month + 1) + " of any year");
+            }
+        }
+        return present;
     }
 
     /** Every dry spell in order. A missing day ends a spell, and the spell is then not bounded. */

@@ -2,6 +2,8 @@ package org.roofspring.rain;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.YearMonth;
+import java.util.Arrays;
 import java.util.Random;
 
 /** Rain files for tests. */
@@ -31,13 +33,13 @@ public final class TestFiles {
         Random random = new Random(seed);
         int lines = (bytes + 269) / 270;
         byte[] file = new byte[lines * 270];
-        java.util.Arrays.fill(file, (byte) ' ');
+        Arrays.fill(file, (byte) ' ');
         for (int line = 0; line < lines; line++) {
             int month = line % 12;
             int year = 1500 + line / 12 % 500;
             int at = line * 270;
             put(file, at, String.format("ZZ0%08d%04d%02dPRCP", line / 6000, year, month + 1));
-            int length = java.time.YearMonth.of(year, month + 1).lengthOfMonth();
+            int length = YearMonth.of(year, month + 1).lengthOfMonth();
             for (int day = 0; day < 31; day++) {
                 int value = day >= length || random.nextInt(200) == 0 ? -9999
                         : random.nextInt(3) > 0 ? 0 : random.nextInt(600);

@@ -21,7 +21,8 @@ import java.util.regex.Pattern;
 final class Dates {
     static final String ACCEPTED = "a date of the calendar such as 2024-02-29 is accepted";
     /** A time of day behind the date, as exports of daily values write it. */
-    private static final Pattern TIME = Pattern.compile("[T ]\\d{1,2}:\\d{2}(:\\d{2}(\\.\\d+)?)?(Z|[+-]\\d{2}:?\\d{2})?");
+    private static final Pattern TIME = Pattern.compile(
+            "[T ]\\d{1,2}:\\d{2}(:\\d{2}(\\.\\d+)?)?(Z|[+-]\\d{2}:?\\d{2})?");
     private static final Pattern YEAR_FIRST = Pattern.compile("(\\d{4})([-/.])(\\d{1,2})\\2(\\d{1,2})");
     private static final Pattern YEAR_LAST = Pattern.compile("(\\d{1,2})([-/.])(\\d{1,2})\\2(\\d{4})");
     private static final Pattern COMPACT = Pattern.compile("(\\d{4})(\\d{2})(\\d{2})");

@@ -20,7 +20,8 @@ import org.roofspring.rain.ReadOptions;
 public final class NormalsParser {
     private static final Pattern DEPTH = Pattern.compile(
             "(?i)(precipitation|precip|prcp|rain|rainfall|depth)\\s*(?:[\\[(]([^\\])]*)[\\])])?");
-    private static final Pattern WET_DAYS = Pattern.compile("(?i)(wet|rain|rainy)[ _]?days\\s*(?:[\\[(]d(ays)?[\\])])?");
+    private static final Pattern WET_DAYS = Pattern.compile(
+            "(?i)(wet|rain|rainy)[ _]?days\\s*(?:[\\[(]d(ays)?[\\])])?");
     /** In any unit; more than the wettest month ever observed in millimetres. */
     private static final double LARGEST_MONTH = 20_000;
     private static final String ACCEPTED = "columns month, precipitation[mm] and perhaps \"wet days\" are accepted";
