@@ -1,0 +1,2 @@
+/** What the reader must know before acting on an answer. */
+package org.roofspring.ui.parts.cautions;

@@ -1,0 +1,54 @@
+package org.roofspring.ui.parts.findings;
+
+import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.jface.viewers.ColumnLabelProvider;
+import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.Font;
+import org.eclipse.swt.graphics.Image;
+import org.roofspring.ui.look.Icons;
+import org.roofspring.ui.look.Palette;
+
+/** The cells of one column of the findings. */
+final class FindingLabels extends ColumnLabelProvider {
+    static final int TITLE = 0;
+    static final int VALUE = 1;
+    static final int STATE = 2;
+    private final int column;
+    private final Palette palette;
+
+    FindingLabels(int column, Palette palette) {
+        this.column = column;
+        this.palette = palette;
+    }
+
+    @Override
+    public String getText(Object element) {
+        FindingLine line = (FindingLine) element;
+        return switch (column) {
+            case TITLE -> line.title();
+            case VALUE -> line.value();
+            default -> line.state();
+        };
+    }
+
+    @Override
+    public Image getImage(Object element) {
+        return column == TITLE && ((FindingLine) element).finding() == null ? Icons.image("calculation") : null;
+    }
+
+    @Override
+    public Color getForeground(Object element) {
+        FindingLine line = (FindingLine) element;
+        return line.stale() ? palette.stale() : column == STATE ? palette.muted() : null;
+    }
+
+    @Override
+    public Font getFont(Object element) {
+        return ((FindingLine) element).finding() == null ? JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT) : null;
+    }
+
+    @Override
+    public String getToolTipText(Object element) {
+        return getText(element);
+    }
+}

@@ -1,0 +1,38 @@
+package org.roofspring.ui.parts.findings;
+
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.jface.viewers.ITreeContentProvider;
+import org.roofspring.ui.session.FindingKey;
+
+/** Calculations and below them their findings. */
+final class FindingsContent implements ITreeContentProvider {
+    private List<FindingLine> lines = List.of();
+
+    @Override
+    @SuppressWarnings("unchecked")
+    public Object[] getElements(Object input) {
+        lines = (List<FindingLine>) input;
+        return lines.toArray();
+    }
+
+    @Override
+    public Object[] getChildren(Object parent) {
+        return ((FindingLine) parent).children().toArray();
+    }
+
+    @Override
+    public Object getParent(Object child) {
+        return lines.stream().filter(line -> line.children().contains(child)).findFirst().orElse(null);
+    }
+
+    @Override
+    public boolean hasChildren(Object parent) {
+        return !((FindingLine) parent).children().isEmpty();
+    }
+
+    static Optional<FindingLine> find(List<FindingLine> lines, FindingKey finding) {
+        return lines.stream().flatMap(line -> line.children().stream()).filter(line -> line.finding().equals(finding)).findFirst();
+    }
+}

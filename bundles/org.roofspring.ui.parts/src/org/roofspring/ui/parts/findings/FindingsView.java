@@ -1,0 +1,130 @@
+package org.roofspring.ui.parts.findings;
+
+import java.util.List;
+
+import org.eclipse.jface.layout.TreeColumnLayout;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.viewers.ColumnWeightData;
+import org.eclipse.jface.viewers.SelectionChangedEvent;
+import org.eclipse.jface.viewers.StructuredSelection;
+import org.eclipse.jface.viewers.TreeViewer;
+import org.eclipse.jface.viewers.TreeViewerColumn;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.PartInitException;
+import org.roofspring.ui.PartIds;
+import org.roofspring.ui.look.Palette;
+import org.roofspring.ui.part.SessionView;
+import org.roofspring.ui.session.Aspect;
+import org.roofspring.ui.session.SiteSession;
+
+/** All findings of the active site; selecting one shows its workings. */
+public final class FindingsView extends SessionView {
+    private TreeViewer tree;
+    private List<FindingLine> shown = List.of();
+    private SiteSession shownSession;
+    private boolean following;
+
+    public FindingsView() {
+        super(Aspect.RESULTS, Aspect.SELECTION, Aspect.MODEL);
+    }
+
+    @Override
+    protected void createContent(Composite parent) {
+        Composite frame = new Composite(parent, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(frame);
+        TreeColumnLayout layout = new TreeColumnLayout();
+        frame.setLayout(layout);
+        tree = new TreeViewer(frame, SWT.FULL_SELECTION | SWT.SINGLE | SWT.V_SCROLL);
+        tree.getTree().setHeaderVisible(true);
+        tree.getTree().setLinesVisible(true);
+        tree.setContentProvider(new FindingsContent());
+        column(layout, "Finding", SWT.LEFT, 44, FindingLabels.TITLE);
+        column(layout, "Value", SWT.RIGHT, 28, FindingLabels.VALUE);
+        column(layout, "State", SWT.LEFT, 28, FindingLabels.STATE);
+        tree.addPostSelectionChangedListener(this::selected);
+        tree.addDoubleClickListener(event -> openWorkings());
+        tree.setAutoExpandLevel(2);
+    }
+
+    private void column(TreeColumnLayout layout, String title, int alignment, int weight, int index) {
+        TreeViewerColumn column = new TreeViewerColumn(tree, alignment);
+        column.getColumn().setText(title);
+        column.setLabelProvider(new FindingLabels(index, Palette.of(tree.getControl())));
+        layout.setColumnData(column.getColumn(), new ColumnWeightData(weight, 60));
+    }
+
+    @Override
+    protected void show(SiteSession session) {
+        List<FindingLine> lines = FindingLine.of(session);
+        boolean other = session != shownSession;
+        shownSession = session;
+        if (other || !lines.equals(shown)) {
+            boolean newLines = other || !keys(lines).equals(keys(shown));
+            shown = lines;
+            tree.getTree().setRedraw(false);
+            try {
+                tree.setInput(lines);
+                if (newLines) {
+                    tree.expandAll();
+                }
+            } finally {
+                tree.getTree().setRedraw(true);
+            }
+        }
+        follow(session);
+    }
+
+    private static List<Object> keys(List<FindingLine> lines) {
+        return lines.stream().<Object>map(FindingLine::key).toList();
+    }
+
+    @Override
+    protected void update(SiteSession session, Aspect aspect) {
+        show(session);
+    }
+
+    private void follow(SiteSession session) {
+        following = true;
+        try {
+            FindingsContent.find(shown, session.selection().finding()).ifPresent(line -> {
+                if (!line.equals(tree.getStructuredSelection().getFirstElement())) {
+                    tree.setSelection(new StructuredSelection(line), true);
+                }
+            });
+        } finally {
+            following = false;
+        }
+    }
+
+    private void selected(SelectionChangedEvent event) {
+        if (!following && event.getStructuredSelection().getFirstElement() instanceof FindingLine line && line.finding() != null) {
+            session().ifPresent(session -> session.select(session.selection().to(line.finding())));
+        }
+    }
+
+    private void openWorkings() {
+        try {
+            getSite().getPage().showView(PartIds.WORKINGS);
+        } catch (PartInitException e) {
+            throw new IllegalStateException("the workings part is missing", e);
+        }
+    }
+
+    @Override
+    protected void forget() {
+        shown = List.of();
+        shownSession = null;
+        tree.setInput(List.of());
+    }
+
+    /** The lines that are shown, for tests. */
+    public List<FindingLine> lines() {
+        return shown;
+    }
+
+    @Override
+    public void setFocus() {
+        tree.getControl().setFocus();
+    }
+}

@@ -1,0 +1,2 @@
+/** The workbench's window, menus and perspective. Not API. */
+package org.roofspring.ui.internal;

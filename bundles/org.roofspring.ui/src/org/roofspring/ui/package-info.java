@@ -1,0 +1,2 @@
+/** Names that the parts and the workbench share. */
+package org.roofspring.ui;
