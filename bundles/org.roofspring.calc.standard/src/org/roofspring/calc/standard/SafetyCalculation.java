@@ -137,7 +137,7 @@ public final class SafetyCalculation implements Calculation {
         for (Use use : site.getUses()) {
             if (use.isInUse() && (use.getPurpose() == Purpose.DRINKING || use.getPurpose() == Purpose.COOKING)) {
                 cautions.add(new Caution("use.drinking", Severity.DANGER, use.getId(),
-                        "Roof water carries germs until it is treated: {0} needs treatment, and a test of the water before and after.", List.of(name(use)), HEALTH,
+                        "Roof water carries germs until it is treated: the water for {0} needs treatment, and a test before and after.", List.of(name(use)), HEALTH,
                         Source.published("Chubaka et al., 2018, doi 10.3390/pathogens7010021: E. coli in 28 of 53 tanks")));
             }
         }

@@ -3,6 +3,7 @@ package org.roofspring.cli.internal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 import org.roofspring.calc.Caution;
 import org.roofspring.calc.Finding;
@@ -23,25 +24,38 @@ final class AnswerTable {
 
     static String write(Outcome.Completed outcome) {
         List<String> lines = new ArrayList<>();
-        addFindings(lines, outcome, QuantityFormat.metric(), "");
+        addFindings(lines, outcome, QuantityFormat.metric(), "", UnaryOperator.identity());
         addCautions(lines, outcome.cautions(), QuantityFormat.metric());
         return String.join(System.lineSeparator(), lines);
     }
 
-    static void addFindings(List<String> lines, Outcome.Completed outcome, QuantityFormat format, String indent) {
-        int width = outcome.findings().stream().mapToInt(finding -> label(finding).length()).max().orElse(0);
-        for (Finding finding : outcome.findings()) {
+    /** @param names turns the id of an element into what people call it */
+    static void addFindings(List<String> lines, Outcome.Completed outcome, QuantityFormat format, String indent, UnaryOperator<String> names) {
+        List<Finding> shown = outcome.findings().stream().filter(finding -> !isSeries(finding.value())).toList();
+        int width = shown.stream().filter(finding -> !(finding.value() instanceof FindingValue.Table)).mapToInt(finding -> label(finding, names).length()).max().orElse(0);
+        for (Finding finding : shown) {
             if (finding.value() instanceof FindingValue.Table table) {
-                lines.add(indent + label(finding));
+                lines.add(indent + label(finding, names));
                 addTable(lines, table, format, indent + "  ");
             } else {
-                lines.add(indent + pad(label(finding), width) + "  " + shown(finding.value(), format));
+                lines.add(indent + pad(label(finding, names), width) + "  " + shown(finding.value(), format));
             }
         }
     }
 
-    private static String label(Finding finding) {
-        return finding.elementId() == null ? finding.title() : finding.title() + " (" + finding.elementId() + ")";
+    /** Series are for files and charts; a terminal is no place for decades of days. */
+    private static boolean isSeries(FindingValue value) {
+        return value instanceof FindingValue.Daily || value instanceof FindingValue.Curve;
+    }
+
+    private static String label(Finding finding, UnaryOperator<String> names) {
+        return finding.elementId() == null ? finding.title() : names.apply(finding.elementId()) + ": " + lowered(finding.title());
+    }
+
+    /** The title within a line: its first letter small, unless it is an abbreviation. */
+    private static String lowered(String title) {
+        boolean abbreviation = title.length() > 1 && Character.isUpperCase(title.charAt(1));
+        return abbreviation ? title : Character.toLowerCase(title.charAt(0)) + title.substring(1);
     }
 
     private static String shown(FindingValue value, QuantityFormat format) {
@@ -51,8 +65,8 @@ final class AnswerTable {
             case FindingValue.Text text -> text.text();
             case FindingValue.Verdict verdict -> verdict.reasons().isEmpty() ? verdict.text()
                     : verdict.text() + ": " + String.join("; ", verdict.reasons());
-            case FindingValue.Daily daily -> daily.days() + " days from " + daily.firstDay() + " (with --json)";
-            case FindingValue.Curve curve -> curve.x().length + " points (with --json)";
+            case FindingValue.Daily daily -> daily.days() + " days from " + daily.firstDay();
+            case FindingValue.Curve curve -> curve.x().length + " points";
             case FindingValue.Table table -> table.rows().size() + " rows";
         };
     }

@@ -2,7 +2,9 @@ package org.roofspring.cli.internal;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 import org.roofspring.calc.Caution;
 import org.roofspring.calc.Finding;
@@ -13,6 +15,7 @@ import org.roofspring.calc.engine.SiteResults;
 import org.roofspring.quantity.Quantity;
 import org.roofspring.quantity.QuantityFormat;
 import org.roofspring.quantity.UnitSystem;
+import org.roofspring.site.NamedElement;
 import org.roofspring.site.Pump;
 import org.roofspring.site.Site;
 import org.roofspring.site.UnitPreference;
@@ -22,10 +25,20 @@ final class AppraisalText {
     private final List<String> lines = new ArrayList<>();
     private final SiteResults results;
     private final QuantityFormat format;
+    private final Map<String, String> names = new HashMap<>();
 
     private AppraisalText(Site site, SiteResults results) {
         this.results = results;
         this.format = new QuantityFormat(unitSystem(site.getPreferredUnits()), site.getCurrency() == null ? "cur" : site.getCurrency(), 4);
+        site.eAllContents().forEachRemaining(object -> {
+            if (object instanceof NamedElement element && element.getName() != null) {
+                names.put(element.getId(), element.getName());
+            }
+        });
+    }
+
+    private String name(String elementId) {
+        return names.getOrDefault(elementId, elementId);
     }
 
     static String write(Site site, SiteResults results) {
@@ -80,7 +93,7 @@ final class AppraisalText {
             if (!outcome.findings().isEmpty()) {
                 lines.add("");
                 lines.add(result.descriptor().title());
-                AnswerTable.addFindings(lines, outcome, format, "  ");
+                AnswerTable.addFindings(lines, outcome, format, "  ", this::name);
             }
         });
     }

@@ -102,12 +102,12 @@ public final class RainAnswer {
         int years = rain.completeYears().size();
         if (years < SHORT_RECORD_YEARS) {
             answer.caution(new Caution("rain.short-record", Severity.WARNING, elementId,
-                    "The record has {0} complete years; the driest stretch of a longer one may be worse than any in it.",
+                    "Complete calendar years in the record: {0}. The driest stretch of a longer record may be worse than any in it.",
                     List.of(Quantity.of(years)), "", Source.commonPractice("30 years are usual for a climate normal")));
         }
         if (rain.missingDays() > 0) {
             answer.caution(new Caution("rain.missing-days", Severity.WARNING, elementId,
-                    "{0} days are missing; figures are of the days read.", List.of(Quantity.of(rain.missingDays())), "",
+                    "Days missing: {0}. Figures are of the days read.", List.of(Quantity.of(rain.missingDays())), "",
                     Source.definition("counted over the record")));
         }
         quality.homogeneity().filter(QualityReport.Homogeneity::isSuspect).ifPresent(shift -> answer.caution(new Caution(
