@@ -57,7 +57,7 @@ public record ChlorineCredit(double contactMgMinPerL, double logGiardia, double 
             giardiaBetween = OptionalDouble.of(
                     giardia(ct, GiardiaContactTable.interpolated(residual, ph, temperature)));
         } else {
-            notes.add("Giardia earns no credit at pH " + Checks.plain(ph) + " and " + Checks.plain(temperature)
+            notes.add("Giardia earns no credit at pH " + Checks.shown(ph) + " and " + Checks.shown(temperature)
                     + " degC: the contact-time tables end at pH 9 and 0.5 degC.");
         }
         double logVirus = 0;
@@ -68,7 +68,7 @@ public record ChlorineCredit(double contactMgMinPerL, double logGiardia, double 
             virusBetween = OptionalDouble.of(VirusContactTable.interpolated(ct, temperature));
             neededVirus = OptionalDouble.of(VirusContactTable.contactMgMinPerL(4, temperature));
         } else {
-            notes.add("Viruses earn no credit at pH " + Checks.plain(ph) + " and " + Checks.plain(temperature)
+            notes.add("Viruses earn no credit at pH " + Checks.shown(ph) + " and " + Checks.shown(temperature)
                     + " degC: the contact-time table covers pH 6 to 9 from 0.5 degC.");
         }
         return new ChlorineCredit(ct, logGiardia, logVirus, giardiaBetween, virusBetween,

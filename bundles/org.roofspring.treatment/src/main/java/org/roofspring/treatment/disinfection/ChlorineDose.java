@@ -100,4 +100,16 @@ public record ChlorineDose(double activeMassKg, OptionalDouble productMassKg, Op
         Checks.positive("strength (strengthRatio)", strengthRatio, 1, "(a share; 0.65 is 65 %)");
         return 1000 * productMassKg * strengthRatio / waterVolumeM3;
     }
+
+    /**
+     * The same in tablets.
+     *
+     * @param tabletMassKg of one, above 0 to 10 [kg]
+     * @return count, not rounded; empty for a liquid labelled by volume
+     */
+    public OptionalDouble tablets(double tabletMassKg) {
+        Checks.positive("tablet mass (tabletMassKg)", tabletMassKg, 10, "kg");
+        return productMassKg.isPresent() ? OptionalDouble.of(productMassKg.getAsDouble() / tabletMassKg)
+                : OptionalDouble.empty();
+    }
 }

@@ -48,11 +48,11 @@ public record SolarDisinfection(double durationS, boolean suitable, List<String>
         Checks.within("turbidity (turbidityNtu)", turbidityNtu, 0, 1e6, "NTU");
         List<String> reasons = new ArrayList<>();
         if (bottleVolumeM3 > MAX_BOTTLE_M3 * (1 + TableRows.SLACK)) {
-            reasons.add("The bottle holds " + Checks.plain(bottleVolumeM3 * 1000)
+            reasons.add("The bottle holds " + Checks.shown(bottleVolumeM3 * 1000)
                     + " L; the sun reaches through at most 2 L.");
         }
         if (turbidityNtu >= TURBIDITY_LIMIT_NTU) {
-            reasons.add("The water has " + Checks.plain(turbidityNtu)
+            reasons.add("The water has " + Checks.shown(turbidityNtu)
                     + " NTU; it must be below 30 NTU, so let it settle or filter it first.");
         }
         double durationS = Checks.present("sky", sky) == Sky.CLEAR ? CLEAR_S : CLOUDY_S;

@@ -49,6 +49,6 @@ public enum UvDoseTable {
      */
     public double neededMjPerCm2(double logCredit) {
         Checks.positive("log credit (logCredit)", logCredit, LOG_STEP * doseMjPerCm2.length, "");
-        return doseMjPerCm2[(int) Math.ceil(logCredit / LOG_STEP - TableRows.SLACK) - 1];
+        return doseMjPerCm2[(int) Math.max(1, Math.ceil(logCredit / LOG_STEP - TableRows.SLACK)) - 1];
     }
 }

@@ -1,11 +1,15 @@
 package org.roofspring.treatment.internal;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 
 /** Refuses arguments with one sentence: what was given and what is accepted. */
 public final class Checks {
+    private static final double SMALLEST = 1e-12;
+
     private Checks() {
     }
 
@@ -22,8 +26,11 @@ public final class Checks {
         return value;
     }
 
-    /** The value, above 0 and at most {@code high}. */
+    /** The value, above 0 (at least 1e-12, so that it can be divided by) and at most {@code high}. */
     public static double positive(String name, double value, double high, String unit) {
+        if (value > 0 && value < SMALLEST) {
+            throw new IllegalArgumentException(name + " must be at least 1e-12" + behind(unit) + ", not " + value);
+        }
         if (!(value > 0 && value <= high)) {
             throw new IllegalArgumentException(name + " must be above 0 and at most " + plain(high)
                     + behind(unit) + ", not " + plain(value));
@@ -63,7 +70,12 @@ public final class Checks {
         return Map.copyOf(values);
     }
 
-    /** A number as people write it: 5, 0.25, 1.0E7. */
+    /** A number for running text, to four digits. */
+    public static String shown(double value) {
+        return plain(new BigDecimal(value).round(new MathContext(4)).doubleValue());
+    }
+
+    /** A number as people write it, in full: 5, 0.25, 1.0E7. */
     public static String plain(double value) {
         return value == Math.rint(value) && Math.abs(value) < 1e7 ? Long.toString((long) value)
                 : Double.toString(value);

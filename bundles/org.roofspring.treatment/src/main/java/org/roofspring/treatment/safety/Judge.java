@@ -219,7 +219,7 @@ public final class Judge {
         cautions.add(situation.vulnerableUsers() ? Caution.danger("legionella", text)
                 : Caution.warning("legionella", text));
         if (warm || situation.vulnerableUsers()) {
-            conditions.add((warm ? "The water is warm enough for Legionella (" + Checks.plain(source.temperatureC())
+            conditions.add((warm ? "The water is warm enough for Legionella (" + Checks.shown(source.temperatureC())
                     + " degC): " : "Vulnerable people breathe the spray: ") + "it is disinfected before the shower or "
                     + "sprinkler, flushed, and not left to stand.");
         }

@@ -43,7 +43,7 @@ public record WaterTest(TestParameter parameter, double value, LocalDate date, S
     /** One line: "lead 0.02 mg/L on 2025-03-01 by ...". */
     public String text() {
         String behind = parameter.unit().isEmpty() ? "" : " " + parameter.unit();
-        return parameter.label() + " " + Checks.plain(value) + behind + " on " + date + " by " + laboratory
+        return parameter.label() + " " + Checks.shown(value) + behind + " on " + date + " by " + laboratory
                 + (point == Point.SOURCE ? ", in the tank" : ", at the tap");
     }
 }

@@ -22,6 +22,6 @@ public final class Availability {
             return log;
         }
         double passing = (1 - outageRatio) * Math.pow(10, -log) + outageRatio;
-        return Math.clamp(-Math.log10(passing), 0, log);
+        return Math.max(0, Math.min(log, -Math.log10(passing)));
     }
 }

@@ -27,9 +27,9 @@ public record Boil(double altitudeM, Boiling.Agency agency, double heldS) implem
     public List<Condition> conditions(WaterState entering) {
         double neededS = Boiling.at(altitudeM, agency).durationS();
         return List.of(Condition.of("boil.time", heldS >= neededS,
-                "A rolling boil of " + Checks.plain(neededS / 60) + " min at this altitude ("
+                "A rolling boil of " + Checks.shown(neededS / 60) + " min at this altitude ("
                         + agency.source().text() + ")",
-                Checks.plain(heldS / 60) + " min"));
+                Checks.shown(heldS / 60) + " min"));
     }
 
     @Override

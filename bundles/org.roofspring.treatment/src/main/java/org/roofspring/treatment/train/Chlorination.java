@@ -51,14 +51,14 @@ public record Chlorination(OptionalDouble residualMgPerL, double contactS, Baffl
         double residual = residualMgPerL.orElse(0);
         return List.of(
                 Condition.of("chlorine.residual", residual > 0, "A free chlorine residual was measured or modelled",
-                        residualMgPerL.isEmpty() ? "a dose is not a residual" : Checks.plain(residual) + " mg/L"),
+                        residualMgPerL.isEmpty() ? "a dose is not a residual" : Checks.shown(residual) + " mg/L"),
                 Condition.of("chlorine.contact", contactS > 0, "The water has a contact time",
-                        Checks.plain(contactS / 60) + " min"),
+                        Checks.shown(contactS / 60) + " min"),
                 Condition.of("chlorine.ph", entering.ph() <= 9 + 1e-9, "The pH is at most 9, where the tables end",
-                        "pH " + Checks.plain(entering.ph())),
+                        "pH " + Checks.shown(entering.ph())),
                 Condition.of("chlorine.temperature", entering.temperatureC() >= 0.5 - 1e-9,
                         "The water has at least 0.5 degC, where the tables begin",
-                        Checks.plain(entering.temperatureC()) + " degC"),
+                        Checks.shown(entering.temperatureC()) + " degC"),
                 Limits.turbidity("chlorine.turbidity", entering, MAX_TURBIDITY_NTU),
                 Condition.of("chlorine.stabilised", !stabilised, "The product is not stabilised with cyanuric acid",
                         stabilised ? "stabilised" : "unstabilised"));

@@ -24,7 +24,7 @@ public record FirstFlush(double depthMm, boolean drains) implements Treatment {
     public List<Condition> conditions(WaterState entering) {
         return List.of(
                 Condition.of("first-flush.depth", depthMm > 0, "Some of the first rain is led away",
-                        Checks.plain(depthMm) + " mm"),
+                        Checks.shown(depthMm) + " mm"),
                 Condition.of("first-flush.drains", drains, "The diverter empties itself before the next rain",
                         drains ? "it drains" : "it stays full"));
     }

@@ -9,7 +9,7 @@ final class Limits {
 
     static Condition turbidity(String code, WaterState entering, double belowNtu) {
         return Condition.of(code, entering.turbidityNtu() < belowNtu,
-                "The water that enters is below " + Checks.plain(belowNtu) + " NTU",
-                Checks.plain(entering.turbidityNtu()) + " NTU");
+                "The water that enters is below " + Checks.shown(belowNtu) + " NTU",
+                Checks.shown(entering.turbidityNtu()) + " NTU");
     }
 }

@@ -48,6 +48,6 @@ public record Membrane(Kind kind, boolean integrityTested) implements Treatment 
             return List.of(integrity);
         }
         return List.of(integrity, Condition.of("membrane.chlorine", entering.freeChlorineMgPerL() == 0,
-                "No chlorine reaches a thin-film membrane", Checks.plain(entering.freeChlorineMgPerL()) + " mg/L"));
+                "No chlorine reaches a thin-film membrane", Checks.shown(entering.freeChlorineMgPerL()) + " mg/L"));
     }
 }

@@ -25,6 +25,6 @@ public record MeshScreen(double apertureM) implements Treatment {
     @Override
     public List<Condition> conditions(WaterState entering) {
         return List.of(Condition.of("mesh.aperture", apertureM <= MOSQUITO_APERTURE_M * (1 + 1e-9),
-                "Mesh openings of at most 1 mm keep mosquitoes out", Checks.plain(apertureM * 1000) + " mm"));
+                "Mesh openings of at most 1 mm keep mosquitoes out", Checks.shown(apertureM * 1000) + " mm"));
     }
 }

@@ -29,24 +29,20 @@ final class ServiceConditions {
             double needed = service.neededHeadM().getAsDouble();
             double head = flow.availableHeadM().getAsDouble() - headLostBeforeM;
             conditions.add(Condition.of("service.head", head >= needed,
-                    "It has at least " + Checks.plain(needed) + " m of head before it", rounded(head) + " m"));
+                    "It has at least " + Checks.shown(needed) + " m of head before it", Checks.shown(head) + " m"));
         }
         return conditions;
     }
 
     private static String litresAMinute(double flowM3PerS) {
-        return rounded(flowM3PerS * 60_000) + " L/min";
+        return Checks.shown(flowM3PerS * 60_000) + " L/min";
     }
 
     private static String litres(double volumeM3) {
-        return rounded(volumeM3 * 1000) + " L";
+        return Checks.shown(volumeM3 * 1000) + " L";
     }
 
     private static String days(double durationS) {
-        return rounded(durationS / 86_400) + " days";
-    }
-
-    private static String rounded(double value) {
-        return Checks.plain(Math.round(value * 100) / 100.0);
+        return Checks.shown(durationS / 86_400) + " days";
     }
 }

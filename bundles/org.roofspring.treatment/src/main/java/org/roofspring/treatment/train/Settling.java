@@ -27,7 +27,7 @@ public record Settling(double standingS, boolean drawnAboveFloor) implements Tre
     public List<Condition> conditions(WaterState entering) {
         return List.of(
                 Condition.of("settling.time", standingS >= MIN_STANDING_S,
-                        "The water stands at least a day after the last rain", Checks.plain(standingS / 3600) + " h"),
+                        "The water stands at least a day after the last rain", Checks.shown(standingS / 3600) + " h"),
                 Condition.of("settling.outlet", drawnAboveFloor, "The outlet draws clear of the sludge",
                         drawnAboveFloor ? "floating or raised outlet" : "outlet at the floor"));
     }

@@ -33,13 +33,13 @@ public record SlowSand(double velocityMPerS, double ripenedS, boolean keptWet) i
     public List<Condition> conditions(WaterState entering) {
         return List.of(
                 Condition.of("sand.rate", velocityMPerS <= MAX_VELOCITY_M_PER_S * (1 + 1e-9),
-                        "The water passes at no more than 0.4 m/h", Checks.plain(velocityMPerS * 3600) + " m/h"),
+                        "The water passes at no more than 0.4 m/h", Checks.shown(velocityMPerS * 3600) + " m/h"),
                 Condition.of("sand.ripened", ripenedS >= RIPENING_S, "The sand has ripened for 21 days",
-                        Checks.plain(ripenedS / 86_400) + " days"),
+                        Checks.shown(ripenedS / 86_400) + " days"),
                 Condition.of("sand.wet", keptWet, "The sand never runs dry", keptWet ? "kept wet" : "it runs dry"),
                 Condition.of("sand.chlorine", entering.freeChlorineMgPerL() == 0,
                         "No chlorine reaches the living layer",
-                        Checks.plain(entering.freeChlorineMgPerL()) + " mg/L"),
+                        Checks.shown(entering.freeChlorineMgPerL()) + " mg/L"),
                 Limits.turbidity("sand.turbidity", entering, MAX_TURBIDITY_NTU));
     }
 }

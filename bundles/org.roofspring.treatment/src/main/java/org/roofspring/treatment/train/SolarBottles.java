@@ -40,10 +40,10 @@ public record SolarBottles(double bottleVolumeM3, SolarDisinfection.Sky sky, dou
         conditions.add(Limits.turbidity("solar.turbidity", entering, SolarDisinfection.TURBIDITY_LIMIT_NTU));
         conditions.add(Condition.of("solar.bottle",
                 bottleVolumeM3 <= SolarDisinfection.MAX_BOTTLE_M3 * (1 + 1e-9), "A bottle holds at most 2 L",
-                Checks.plain(bottleVolumeM3 * 1000) + " L"));
+                Checks.shown(bottleVolumeM3 * 1000) + " L"));
         conditions.add(Condition.of("solar.exposure", exposureS >= needed.durationS(),
-                "The bottles lie out for " + Checks.plain(needed.durationS() / 3600) + " h under this sky",
-                Checks.plain(exposureS / 3600) + " h"));
+                "The bottles lie out for " + Checks.shown(needed.durationS() / 3600) + " h under this sky",
+                Checks.shown(exposureS / 3600) + " h"));
         return conditions;
     }
 

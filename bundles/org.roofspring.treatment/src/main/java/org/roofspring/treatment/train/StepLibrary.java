@@ -72,7 +72,7 @@ public final class StepLibrary {
         Removal removal = new Removal(new LogRange(2, 4, TECHNOLOGY), LogRange.none(Cartridge.SIZE_SOURCE), protozoa,
                 protozoa);
         String kind = media == Cartridge.Media.STRING_WOUND ? "string-wound" : "pleated";
-        String size = Checks.plain(Math.round(ratingM * 1e8) / 100.0);
+        String size = Checks.shown(Math.round(ratingM * 1e8) / 100.0);
         String stated = rating == Cartridge.Rating.NOMINAL ? "nominal" : "absolute";
         return step("cartridge-" + size + "um", kind + " cartridge " + size + " um " + stated, cartridge, removal,
                 new StepService(OptionalDouble.of(15 / 60_000.0), NO_LIMIT,

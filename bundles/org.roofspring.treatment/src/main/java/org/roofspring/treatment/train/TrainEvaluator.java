@@ -93,7 +93,7 @@ public final class TrainEvaluator {
         }
         byMechanism.merge(treatment.mechanism(), earned, (a, b) -> a.combine(b, Math::max));
         if (holds && step.running().outageRatio() > 0) {
-            notes.add("Out for " + Checks.plain(step.running().outageRatio() * 100)
+            notes.add("Out for " + Checks.shown(step.running().outageRatio() * 100)
                     + " % of the time, in which everything passes; its credit is reduced accordingly.");
         }
         WaterState leaving = entering.withTurbidity(entering.turbidityNtu() * service.turbidityLeftRatio())

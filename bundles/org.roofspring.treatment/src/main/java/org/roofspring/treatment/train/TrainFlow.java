@@ -16,7 +16,9 @@ public record TrainFlow(double peakFlowM3PerS, double dailyVolumeM3, double stor
         OptionalDouble availableHeadM) {
     public TrainFlow {
         Checks.within("peak flow (peakFlowM3PerS)", peakFlowM3PerS, 0, 1, "m3/s");
-        Checks.within("daily volume (dailyVolumeM3)", dailyVolumeM3, 0, 1e6, "m3");
+        if (dailyVolumeM3 != 0) {
+            Checks.positive("daily volume (dailyVolumeM3)", dailyVolumeM3, 1e6, "m3");
+        }
         Checks.within("treated store (storedTreatedM3)", storedTreatedM3, 0, 1e6, "m3");
         Checks.present("available head (availableHeadM)", availableHeadM)
                 .ifPresent(head -> Checks.within("available head (availableHeadM)", head, -1000, 1000, "m"));

@@ -44,10 +44,10 @@ public record UvLamp(double uvDoseMjPerCm2, Basis basis, boolean powered) implem
         return List.of(
                 Condition.of("uv.power", powered, "The lamp has power", powered ? "connected" : "no supply"),
                 Condition.of("uv.turbidity", entering.turbidityNtu() <= MAX_TURBIDITY_NTU + 1e-9,
-                        "The water that enters has at most 1 NTU", Checks.plain(entering.turbidityNtu()) + " NTU"),
+                        "The water that enters has at most 1 NTU", Checks.shown(entering.turbidityNtu()) + " NTU"),
                 Condition.of("uv.transmittance", entering.uvTransmittanceRatio() >= MIN_TRANSMITTANCE,
                         "At least 75 % of the light passes 10 mm of the water",
-                        Checks.plain(entering.uvTransmittanceRatio() * 100) + " %"));
+                        Checks.shown(entering.uvTransmittanceRatio() * 100) + " %"));
     }
 
     @Override

@@ -63,6 +63,13 @@ class ChlorineDosePublishedTest {
     }
 
     @Test
+    void tabletsByTheirMass() {
+        ChlorineDose dose = ChlorineDose.of(10, 5, ChlorineProduct.of(Form.TABLETS, 0.5));
+        assertEquals(5, dose.tablets(0.020).orElseThrow(), 1e-12);
+        assertTrue(ChlorineDose.of(10, 5, ChlorineProduct.of(Form.LIQUID, 0.5)).tablets(0.020).isEmpty());
+    }
+
+    @Test
     void densityCountsByWeightOnly() {
         ChlorineProduct byWeight = new ChlorineProduct(Form.LIQUID, 0.125, Basis.WEIGHT_PER_WEIGHT, 1200);
         ChlorineDose dose = ChlorineDose.of(1, 5, byWeight);

@@ -104,7 +104,7 @@ class RiskSimulationTest {
     @Test
     void extremeButAcceptedInputsStayFinite() {
         RiskInputs wild = new RiskInputs(
-                Pathogen.CAMPYLOBACTER.withDoseResponse(new DoseResponse.BetaPoisson(1e-3, Double.MIN_VALUE),
+                Pathogen.CAMPYLOBACTER.withDoseResponse(new DoseResponse.BetaPoisson(1e-3, 1e-12),
                         Pathogen.CHAIN_SOURCE),
                 new Spread.LogNormal(1e3, 1e6), new Spread.Uniform(0, 20), 1, new Spread.Fixed(100), 366, 1e-12);
         RiskRange range = RiskSimulation.run(wild, 2000, 1, () -> false);
