@@ -2,6 +2,7 @@ package org.roofspring.hydraulics;
 
 import java.util.List;
 
+import org.roofspring.hydraulics.internal.LinearTable;
 import org.roofspring.hydraulics.internal.Require;
 
 /** Loss coefficients of fittings, K of h = K V^2 / 2g, and what they amount to in other measures. */
@@ -12,8 +13,8 @@ public final class Fittings {
 
     /** Clean commercial steel, 0.0018 in, which Crane TP 410 tables fT for. */
     private static final double COMMERCIAL_STEEL_ROUGHNESS_M = 0.0018 * 0.0254;
-    private static final double[] RADIUS_OVER_BORE = {0, 0.02, 0.04, 0.06, 0.10, 0.15};
-    private static final double[] ROUNDED_K = {0.5, 0.28, 0.24, 0.15, 0.09, 0.04};
+    private static final LinearTable ROUNDED_K = new LinearTable(0, 0.5, 0.02, 0.28, 0.04, 0.24, 0.06, 0.15, 0.10, 0.09,
+            0.15, 0.04);
 
     private Fittings() {
     }
@@ -43,16 +44,7 @@ public final class Fittings {
      */
     public static double roundedEntranceK(double radiusOverBore) {
         Require.within("radius of the edge over bore", radiusOverBore, 0, 10, "");
-        int last = RADIUS_OVER_BORE.length - 1;
-        if (radiusOverBore >= RADIUS_OVER_BORE[last]) {
-            return ROUNDED_K[last];
-        }
-        int i = 0;
-        while (radiusOverBore >= RADIUS_OVER_BORE[i + 1]) {
-            i++;
-        }
-        double share = (radiusOverBore - RADIUS_OVER_BORE[i]) / (RADIUS_OVER_BORE[i + 1] - RADIUS_OVER_BORE[i]);
-        return ROUNDED_K[i] + share * (ROUNDED_K[i + 1] - ROUNDED_K[i]);
+        return ROUNDED_K.value(Math.min(radiusOverBore, ROUNDED_K.high()));
     }
 
     /**

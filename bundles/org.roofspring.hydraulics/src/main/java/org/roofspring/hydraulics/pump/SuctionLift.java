@@ -1,7 +1,7 @@
 package org.roofspring.hydraulics.pump;
 
 import org.roofspring.hydraulics.Atmosphere;
-import org.roofspring.hydraulics.internal.MonotoneCubic;
+import org.roofspring.hydraulics.internal.LinearTable;
 import org.roofspring.hydraulics.internal.Require;
 
 /** How high a pump can lift by suction. */
@@ -9,8 +9,8 @@ public final class SuctionLift {
     /** How far a deep depression stands below the mean pressure of a place [Pa]; common practice, no source. */
     public static final double LOW_BAROMETER_DROP_PA = 4000;
 
-    private static final MonotoneCubic PRACTICAL = new MonotoneCubic(
-            new double[] {0, 402, 805, 1207, 1609, 2012, 2414, 3219}, new double[] {6.7, 6.4, 6.1, 5.5, 5.2, 4.9, 4.6, 4.3});
+    private static final LinearTable PRACTICAL = new LinearTable(0, 6.7, 402, 6.4, 805, 6.1, 1207, 5.5, 1609, 5.2, 2012,
+            4.9, 2414, 4.6, 3219, 4.3);
 
     private SuctionLift() {
     }
