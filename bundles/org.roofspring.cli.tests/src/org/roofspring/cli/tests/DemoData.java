@@ -1,0 +1,25 @@
+package org.roofspring.cli.tests;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** Files that come with the sources. */
+final class DemoData {
+    private DemoData() {
+    }
+
+    /** The real four-year record; its origin stands in the README beside it. */
+    static Path realRain() {
+        return file("rain/real/seattle-weather.csv");
+    }
+
+    private static Path file(String name) {
+        String folder = System.getProperty("roofspring.demoData");
+        assertTrue(folder != null, "the system property roofspring.demoData must name the folder demo-data");
+        Path file = Path.of(folder).resolve(name).normalize();
+        assertTrue(Files.isReadable(file), () -> file + " cannot be read");
+        return file;
+    }
+}
