@@ -55,7 +55,8 @@ final class ResultFiles {
         }
         Files.createDirectories(folder);
         for (Map.Entry<Path, String> file : contents.entrySet()) {
-            Path part = Files.createTempFile(folder, ".", ".part");
+            // not a temporary file of the platform: those can be read by their owner alone
+            Path part = folder.resolve("." + file.getKey().getFileName() + ".part");
             try {
                 Files.writeString(part, file.getValue(), StandardCharsets.UTF_8);
                 Files.move(part, file.getKey(), StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
