@@ -118,7 +118,7 @@ public enum ReadingKind implements Enumerator
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * <!-- begin-model-doc -->
-	 * pH.
+	 * pH of the water.
 	 * <!-- end-model-doc -->
 	 * @see #PH_VALUE
 	 * @generated
@@ -320,7 +320,7 @@ public enum ReadingKind implements Enumerator
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * <!-- begin-model-doc -->
-	 * pH.
+	 * pH of the water.
 	 * <!-- end-model-doc -->
 	 * @see #PH
 	 * @model name="ph"

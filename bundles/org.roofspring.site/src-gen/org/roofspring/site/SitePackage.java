@@ -14917,6 +14917,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Length</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.LENGTH).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.LENGTH).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='LENGTH' unit='m'"
 	 * @generated
 	 */
@@ -14932,6 +14933,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Level</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.LEVEL).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.LEVEL).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='LENGTH' unit='m'"
 	 * @generated
 	 */
@@ -14947,6 +14949,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Bore</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.BORE).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.BORE).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='LENGTH' unit='mm'"
 	 * @generated
 	 */
@@ -14962,6 +14965,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Rain Depth</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.RAIN_DEPTH).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.RAIN_DEPTH).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='LENGTH' unit='mm'"
 	 * @generated
 	 */
@@ -14977,6 +14981,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Particle Size</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.PARTICLE_SIZE).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.PARTICLE_SIZE).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='LENGTH' unit='um'"
 	 * @generated
 	 */
@@ -14992,6 +14997,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Head</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.HEAD).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.HEAD).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='LENGTH' unit='m'"
 	 * @generated
 	 */
@@ -15007,6 +15013,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Area</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.AREA).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.AREA).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='AREA' unit='m2'"
 	 * @generated
 	 */
@@ -15022,6 +15029,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Opening Area</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.OPENING_AREA).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.OPENING_AREA).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='AREA' unit='cm2'"
 	 * @generated
 	 */
@@ -15037,6 +15045,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Volume</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.VOLUME).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.VOLUME).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='VOLUME' unit='m3'"
 	 * @generated
 	 */
@@ -15052,6 +15061,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Small Volume</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.SMALL_VOLUME).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.SMALL_VOLUME).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='VOLUME' unit='L'"
 	 * @generated
 	 */
@@ -15067,6 +15077,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Flow</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.FLOW).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.FLOW).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='FLOW' unit='L/s'"
 	 * @generated
 	 */
@@ -15082,6 +15093,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Tap Flow</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.TAP_FLOW).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.TAP_FLOW).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='FLOW' unit='L/min'"
 	 * @generated
 	 */
@@ -15097,6 +15109,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Daily Volume</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.DAILY_VOLUME).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.DAILY_VOLUME).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='FLOW' unit='L/d'"
 	 * @generated
 	 */
@@ -15112,6 +15125,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Velocity</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.VELOCITY).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.VELOCITY).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='VELOCITY' unit='m/s'"
 	 * @generated
 	 */
@@ -15127,6 +15141,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Pressure</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.PRESSURE).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.PRESSURE).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='PRESSURE' unit='kPa'"
 	 * @generated
 	 */
@@ -15142,6 +15157,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Pressure Head</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.PRESSURE_HEAD).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.PRESSURE_HEAD).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='PRESSURE' unit='m(head)'"
 	 * @generated
 	 */
@@ -15157,6 +15173,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Temperature</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.TEMPERATURE).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.TEMPERATURE).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='TEMPERATURE' unit='degC'"
 	 * @generated
 	 */
@@ -15172,6 +15189,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Power</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.POWER).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.POWER).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='POWER' unit='W'"
 	 * @generated
 	 */
@@ -15187,6 +15205,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Specific Energy</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.SPECIFIC_ENERGY).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.SPECIFIC_ENERGY).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='SPECIFIC_ENERGY' unit='kWh/m3'"
 	 * @generated
 	 */
@@ -15202,6 +15221,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Minutes</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.MINUTES).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.MINUTES).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='DURATION' unit='min'"
 	 * @generated
 	 */
@@ -15217,6 +15237,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Hours</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.HOURS).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.HOURS).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='DURATION' unit='h'"
 	 * @generated
 	 */
@@ -15232,6 +15253,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Days</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.DAYS).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.DAYS).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='DURATION' unit='d'"
 	 * @generated
 	 */
@@ -15247,6 +15269,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Years</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.YEARS).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.YEARS).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='DURATION' unit='yr'"
 	 * @generated
 	 */
@@ -15262,6 +15285,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Intensity</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.INTENSITY).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.INTENSITY).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='INTENSITY' unit='mm/h'"
 	 * @generated
 	 */
@@ -15277,6 +15301,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Concentration</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.CONCENTRATION).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.CONCENTRATION).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='CONCENTRATION' unit='mg/L'"
 	 * @generated
 	 */
@@ -15292,6 +15317,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Uv Dose</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.UV_DOSE).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.UV_DOSE).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='UV_DOSE' unit='mJ/cm2'"
 	 * @generated
 	 */
@@ -15307,6 +15333,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Turbidity</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.TURBIDITY).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.TURBIDITY).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='TURBIDITY' unit='NTU'"
 	 * @generated
 	 */
@@ -15322,6 +15349,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Density</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.DENSITY).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.DENSITY).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='DENSITY' unit='kg/L'"
 	 * @generated
 	 */
@@ -15337,6 +15365,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Mass</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.MASS).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.MASS).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='MASS' unit='kg'"
 	 * @generated
 	 */
@@ -15352,6 +15381,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Rotational Speed</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.ROTATIONAL_SPEED).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.ROTATIONAL_SPEED).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='ROTATION' unit='rpm'"
 	 * @generated
 	 */
@@ -15367,6 +15397,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Angle</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.ANGLE).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.ANGLE).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='ANGLE' unit='deg'"
 	 * @generated
 	 */
@@ -15382,6 +15413,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Rate</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.RATE).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.RATE).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='FREQUENCY' unit='1/yr'"
 	 * @generated
 	 */
@@ -15397,6 +15429,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Money</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.MONEY).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.MONEY).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='MONEY' unit='cur'"
 	 * @generated
 	 */
@@ -15412,6 +15445,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Unit Cost</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.UNIT_COST).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.UNIT_COST).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='UNIT_COST' unit='cur/m3'"
 	 * @generated
 	 */
@@ -15427,6 +15461,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Energy Cost</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.ENERGY_COST).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.ENERGY_COST).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='ENERGY_COST' unit='cur/kWh'"
 	 * @generated
 	 */
@@ -15442,6 +15477,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Coefficient</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.COEFFICIENT).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.COEFFICIENT).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='RATIO' unit='1'"
 	 * @generated
 	 */
@@ -15457,6 +15493,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Share</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.SHARE).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.SHARE).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity dimension='RATIO' unit='%'"
 	 * @generated
 	 */
@@ -15472,6 +15509,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Measurement</em>'.
 	 * @see org.roofspring.quantity.Quantity
 	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.MEASUREMENT).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.MEASUREMENT).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/quantity"
 	 * @generated
 	 */
@@ -15487,6 +15525,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Date</em>'.
 	 * @see java.time.LocalDate
 	 * @model instanceClass="java.time.LocalDate"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (java.time.LocalDate) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.DATE).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.DATE).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/time kind='DATE'"
 	 * @generated
 	 */
@@ -15502,6 +15541,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Day Of Year</em>'.
 	 * @see java.time.MonthDay
 	 * @model instanceClass="java.time.MonthDay"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (java.time.MonthDay) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.DAY_OF_YEAR).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.DAY_OF_YEAR).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/time kind='DAY_OF_YEAR'"
 	 * @generated
 	 */
@@ -15517,6 +15557,7 @@ public interface SitePackage extends EPackage
 	 * @return the meta object for data type '<em>Time Of Day</em>'.
 	 * @see java.time.LocalTime
 	 * @model instanceClass="java.time.LocalTime"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (java.time.LocalTime) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.TIME_OF_DAY).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.TIME_OF_DAY).convertToString(it);'"
 	 *        annotation="http://www.roofspring.org/time kind='TIME_OF_DAY'"
 	 * @generated
 	 */

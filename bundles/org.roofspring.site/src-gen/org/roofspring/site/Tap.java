@@ -99,7 +99,7 @@ public interface Tap extends PipeNode
 	 * @see #setMinimumHead(Quantity)
 	 * @see org.roofspring.site.SitePackage#getTap_MinimumHead()
 	 * @model dataType="org.roofspring.site.PressureHead"
-	 *        annotation="http://www.roofspring.org/value min='0' max='100' default='1 m(head)' defaultSource='common practice for plain taps, no source'"
+	 *        annotation="http://www.roofspring.org/value min='0' max='980665' default='1 m(head)' defaultSource='common practice for plain taps, no source'"
 	 * @generated
 	 */
 	Quantity getMinimumHead();

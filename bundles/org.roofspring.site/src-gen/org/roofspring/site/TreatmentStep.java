@@ -246,7 +246,7 @@ public interface TreatmentStep extends NamedElement
 	 * @see #setHeadLossClean(Quantity)
 	 * @see org.roofspring.site.SitePackage#getTreatmentStep_HeadLossClean()
 	 * @model dataType="org.roofspring.site.PressureHead"
-	 *        annotation="http://www.roofspring.org/value min='0' max='100'"
+	 *        annotation="http://www.roofspring.org/value min='0' max='980665'"
 	 * @generated
 	 */
 	Quantity getHeadLossClean();
@@ -272,7 +272,7 @@ public interface TreatmentStep extends NamedElement
 	 * @see #setHeadLossFouled(Quantity)
 	 * @see org.roofspring.site.SitePackage#getTreatmentStep_HeadLossFouled()
 	 * @model dataType="org.roofspring.site.PressureHead"
-	 *        annotation="http://www.roofspring.org/value min='0' max='100'"
+	 *        annotation="http://www.roofspring.org/value min='0' max='980665'"
 	 * @generated
 	 */
 	Quantity getHeadLossFouled();

@@ -92,7 +92,7 @@ public enum WaterParameter implements Enumerator
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * <!-- begin-model-doc -->
-	 * pH.
+	 * pH of the water.
 	 * <!-- end-model-doc -->
 	 * @see #PH_VALUE
 	 * @generated
@@ -370,7 +370,7 @@ public enum WaterParameter implements Enumerator
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * <!-- begin-model-doc -->
-	 * pH.
+	 * pH of the water.
 	 * <!-- end-model-doc -->
 	 * @see #PH
 	 * @model name="ph"

@@ -9759,6 +9759,8 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 		// Create annotations
 		// http://www.eclipse.org/emf/2002/Ecore
 		createEcoreAnnotations();
+		// http://www.eclipse.org/emf/2002/GenModel
+		createGenModelAnnotations();
 		// http://www.roofspring.org/value
 		createValueAnnotations();
 		// http://www.roofspring.org/quantity
@@ -9782,6 +9784,6525 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 		   new String[]
 		   {
 			   "conversionDelegates", "http://www.roofspring.org/quantity http://www.roofspring.org/time"
+		   });
+	}
+
+	/**
+	 * Initializes the annotations for <b>http://www.eclipse.org/emf/2002/GenModel</b>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected void createGenModelAnnotations()
+	{
+		String source = "http://www.eclipse.org/emf/2002/GenModel";
+		addAnnotation
+		  (this,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "The model of a rainwater site: everything that is known and decided about it. Results are not part of it."
+		   });
+		addAnnotation
+		  (rowEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A row of a table inside an element, such as a point of a curve. It has no identifier of its own: it is found through the element that holds it."
+		   });
+		addAnnotation
+		  (elementEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Anything that can be pointed at: by a finding, a remark, an option or a link."
+		   });
+		addAnnotation
+		  (getElement_Id(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Identifier that never changes and is unique in the site, such as tank-3k9f: letters, digits and hyphens. The element\'s name may change; links and findings hold on to this."
+		   });
+		addAnnotation
+		  (getElement_Note(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Anything worth knowing about it, in plain words."
+		   });
+		addAnnotation
+		  (namedElementEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "An element that people call by a name."
+		   });
+		addAnnotation
+		  (getNamedElement_Name(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Name as people on the site call it."
+		   });
+		addAnnotation
+		  (componentEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A physical part of the system. Options and stages switch parts on and off."
+		   });
+		addAnnotation
+		  (getComponent_InUse(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Whether the part takes part in the calculations; a part not in use stays in the file. Default true."
+		   });
+		addAnnotation
+		  (getComponent_Installed(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Day it was installed; not given means not known."
+		   });
+		addAnnotation
+		  (getComponent_DrawingPlace(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Horizontal place on the drawing, from the left edge of the site; not given means it is placed by the program. It has no effect on any result. Usual unit m."
+		   });
+		addAnnotation
+		  (receiverEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A part that roof water can flow into."
+		   });
+		addAnnotation
+		  (conduitEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A part that roof water flows through on its way to one next part."
+		   });
+		addAnnotation
+		  (getConduit_DrainsTo(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Part that the water flows into next; not given means the water is lost."
+		   });
+		addAnnotation
+		  (pipeNodeEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A part that runs of pipe start or end at."
+		   });
+		addAnnotation
+		  (siteEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A whole rainwater system: what it gathers, stores, moves, treats and uses, and what is known and decided about it."
+		   });
+		addAnnotation
+		  (getSite_SchemaVersion(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Version of the schema of the file that was read; this program writes 1, and 0 means never saved. Range from 0 upwards."
+		   });
+		addAnnotation
+		  (getSite_Place(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Where it is, in words."
+		   });
+		addAnnotation
+		  (getSite_Latitude(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Latitude, north positive; bears on the season names only. Usual unit deg. Range from -90 deg to 90 deg."
+		   });
+		addAnnotation
+		  (getSite_Altitude(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Height of the site datum above sea level. Usual unit m. Range from -430 m to 5500 m. Default 0 m (sea level assumed; enter the real one, for it bears on suction, boiling and air pressure)."
+		   });
+		addAnnotation
+		  (getSite_WaterTemperatureMin(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Coldest water in a year. Usual unit degC. Range from 0 degC to 45 degC. Default 10 degC (common practice, no source)."
+		   });
+		addAnnotation
+		  (getSite_WaterTemperatureUsual(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Usual temperature of the water. Usual unit degC. Range from 0 degC to 45 degC. Default 20 degC (common practice, no source)."
+		   });
+		addAnnotation
+		  (getSite_WaterTemperatureMax(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Warmest water in a year; suction is checked with it. Usual unit degC. Range from 0 degC to 60 degC. Default 30 degC (common practice, no source)."
+		   });
+		addAnnotation
+		  (getSite_Currency(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Three-letter code of the currency of all amounts in this file. Default cur."
+		   });
+		addAnnotation
+		  (getSite_PreferredUnits(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Units that results are shown in."
+		   });
+		addAnnotation
+		  (getSite_Author(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Who answers for this design."
+		   });
+		addAnnotation
+		  (getSite_Client(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "For whom the system is."
+		   });
+		addAnnotation
+		  (getSite_Created(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Day the design was begun."
+		   });
+		addAnnotation
+		  (getSite_Rain(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Where the rain record comes from."
+		   });
+		addAnnotation
+		  (getSite_Target(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What the system must achieve, and the money there is for it."
+		   });
+		addAnnotation
+		  (getSite_Roofs(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Roofs that gather rain."
+		   });
+		addAnnotation
+		  (getSite_Gutters(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Gutters."
+		   });
+		addAnnotation
+		  (getSite_Downpipes(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Downpipes from gutters to the ground."
+		   });
+		addAnnotation
+		  (getSite_Screens(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Screens that hold back leaves and insects on the way to a tank."
+		   });
+		addAnnotation
+		  (getSite_Diverters(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Devices that throw away the first rain of a storm."
+		   });
+		addAnnotation
+		  (getSite_Tanks(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Tanks."
+		   });
+		addAnnotation
+		  (getSite_TankLinks(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "How tanks share water."
+		   });
+		addAnnotation
+		  (getSite_Junctions(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Places where runs of pipe meet."
+		   });
+		addAnnotation
+		  (getSite_PipeRuns(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Runs of pipe."
+		   });
+		addAnnotation
+		  (getSite_Pumps(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Pumps."
+		   });
+		addAnnotation
+		  (getSite_PressureVessels(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Pressure vessels."
+		   });
+		addAnnotation
+		  (getSite_Taps(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Taps and other outlets."
+		   });
+		addAnnotation
+		  (getSite_Calendars(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Calendars that uses follow."
+		   });
+		addAnnotation
+		  (getSite_Uses(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What water is used for, by whom and how much."
+		   });
+		addAnnotation
+		  (getSite_Rationing(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Rules by which use is cut when water is short."
+		   });
+		addAnnotation
+		  (getSite_TopUps(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Water that can be brought from outside."
+		   });
+		addAnnotation
+		  (getSite_RawWater(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What the stored water is like before any treatment."
+		   });
+		addAnnotation
+		  (getSite_Trains(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Treatment trains."
+		   });
+		addAnnotation
+		  (getSite_Costs(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What things cost."
+		   });
+		addAnnotation
+		  (getSite_Alternatives(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Other ways to get the same water, for comparison."
+		   });
+		addAnnotation
+		  (getSite_Economy(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Money matters that hold for the whole site."
+		   });
+		addAnnotation
+		  (getSite_Stages(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Dated steps in which the system is built up."
+		   });
+		addAnnotation
+		  (getSite_Options(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Sets of changes to weigh against the design as it stands."
+		   });
+		addAnnotation
+		  (getSite_Upkeep(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Recurring work."
+		   });
+		addAnnotation
+		  (getSite_SafetyPlan(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Water safety plan: hazards and what keeps them in check."
+		   });
+		addAnnotation
+		  (getSite_Inspections(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Sanitary inspections that were made."
+		   });
+		addAnnotation
+		  (getSite_Readings(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Values that were read on the site."
+		   });
+		addAnnotation
+		  (getSite_WaterTests(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Tests of the water."
+		   });
+		addAnnotation
+		  (getSite_Incidents(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Things that went wrong."
+		   });
+		addAnnotation
+		  (getSite_Scheme(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "How a system that several households share is run."
+		   });
+		addAnnotation
+		  (getSite_Remarks(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Remarks and sign-offs of reviewers."
+		   });
+		addAnnotation
+		  (getSite_Extensions(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Data of plug-ins; kept even when the plug-in is absent."
+		   });
+		addAnnotation
+		  (targetEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What the system must achieve."
+		   });
+		addAnnotation
+		  (getTarget_TimeReliability(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Share of the days with demand on which all of it is met. Usual unit %. Range from 0 to 1. Default 95 % (a choice of this program; agree it with the people who live on the water)."
+		   });
+		addAnnotation
+		  (getTarget_VolumetricReliability(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Share of the demanded volume that is supplied. Usual unit %. Range from 0 to 1."
+		   });
+		addAnnotation
+		  (getTarget_LongestShortage(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Longest run of days with a shortage that is bearable. Usual unit d. Range from 0 d to 3660 d."
+		   });
+		addAnnotation
+		  (getTarget_Reserve(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Days of use that should always be left as a reserve. Usual unit d. Range from 0 d to 3660 d."
+		   });
+		addAnnotation
+		  (getTarget_PumpOutage(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Time without pump or power that the overhead tank must bridge. Usual unit d. Range from 0 d to 366 d."
+		   });
+		addAnnotation
+		  (getTarget_Confidence(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Confidence level of intervals. Usual unit %. Range from 0.5 to 0.999. Default 90 % (common practice, no source)."
+		   });
+		addAnnotation
+		  (getTarget_Budget(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Money there is for building. Usual unit cur. Range from 0 upwards."
+		   });
+		addAnnotation
+		  (getTarget_InfectionTarget(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Highest chance of infection for each person and year. Range from 0 to 1. Default 0.0001 (from memory, verify against Regli et al. 1991, Modeling the risk from Giardia and viruses in drinking water)."
+		   });
+		addAnnotation
+		  (getTarget_BurdenTarget(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Highest burden of disease, healthy years lost for each person and year (DALY). Range from 0 to 1. Default 0.000001 (WHO Guidelines for drinking-water quality, as quoted by Australian Drinking Water Guidelines A3.4)."
+		   });
+		addAnnotation
+		  (rainSourceEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Where the rain record comes from and how it is read, mended and changed."
+		   });
+		addAnnotation
+		  (getRainSource_File(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "File of the record, as a path from the folder of the site file, with forward slashes, not leaving that folder."
+		   });
+		addAnnotation
+		  (getRainSource_Format(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "How the file is written."
+		   });
+		addAnnotation
+		  (getRainSource_DateColumn(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Name of the date column of a CSV file; not given means found."
+		   });
+		addAnnotation
+		  (getRainSource_DepthColumn(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Name of the depth column of a CSV file; not given means found."
+		   });
+		addAnnotation
+		  (getRainSource_DatePattern(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Pattern of the dates of a CSV file, such as dd/MM/yyyy; not given means found."
+		   });
+		addAnnotation
+		  (getRainSource_Delimiter(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Character between the columns of a CSV file; not given means found."
+		   });
+		addAnnotation
+		  (getRainSource_DecimalComma(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Whether depths of a CSV file have a decimal comma."
+		   });
+		addAnnotation
+		  (getRainSource_DepthUnit(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Unit of the depths."
+		   });
+		addAnnotation
+		  (getRainSource_GapMethod(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What is done with missing days."
+		   });
+		addAnnotation
+		  (getRainSource_FirstDay(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "First day of the record to use; not given means all."
+		   });
+		addAnnotation
+		  (getRainSource_LastDay(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Last day of the record to use; not given means all."
+		   });
+		addAnnotation
+		  (getRainSource_Station(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Name of the station, who keeps it, and terms of use."
+		   });
+		addAnnotation
+		  (getRainSource_StationAltitude(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Height of the station above sea level. Usual unit m. Range from -430 m to 5500 m."
+		   });
+		addAnnotation
+		  (getRainSource_Distance(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Distance of the station from the site. Usual unit m. Range from 0 m to 20000 km."
+		   });
+		addAnnotation
+		  (getRainSource_DonorFile(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "File of another record that fills gaps or stands in for a missing one; path as for file."
+		   });
+		addAnnotation
+		  (getRainSource_DonorStation(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Name of the donor station and terms of use."
+		   });
+		addAnnotation
+		  (getRainSource_ScaleToNormals(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Whether the record is scaled month by month to the normals below."
+		   });
+		addAnnotation
+		  (getRainSource_Normals(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Normals of this place by month."
+		   });
+		addAnnotation
+		  (getRainSource_Synthesize(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Whether a synthetic record, fitted to the record or to the normals, drives the calculations."
+		   });
+		addAnnotation
+		  (getRainSource_SyntheticYears(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Years of the synthetic record. Range from 1 to 1000. Default 100."
+		   });
+		addAnnotation
+		  (getRainSource_Seed(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Seed of the random numbers, so that the same site gives the same record. Default 1."
+		   });
+		addAnnotation
+		  (getRainSource_Stress(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Change of climate to test the design against."
+		   });
+		addAnnotation
+		  (getRainSource_Intensities(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Design intensities that were entered; without them they are derived from the record."
+		   });
+		addAnnotation
+		  (getRainSource_ReturnPeriod(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Return period of the storm that gutters are sized for. Usual unit yr. Range above 1 yr to 1000 yr. Default 5 yr (common practice for eaves gutters, no source; local code rules)."
+		   });
+		addAnnotation
+		  (getRainSource_PeakDuration(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Duration of the storm that gutters are sized for. Usual unit min. Range from 1 min to 1440 min. Default 5 min (common practice for roofs, no source; local code rules)."
+		   });
+		addAnnotation
+		  (getRainSource_DayToShortRatio(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Depth of a storm of the peak duration as a share of the depth of the day; not given means the calculation\'s stated default. Range above 0 to 1."
+		   });
+		addAnnotation
+		  (monthlyNormalEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Normal rain of one month."
+		   });
+		addAnnotation
+		  (getMonthlyNormal_Month(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Month of the year, 1 for January. Range from 1 to 12."
+		   });
+		addAnnotation
+		  (getMonthlyNormal_Depth(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Mean depth of the month. Usual unit mm. Range from 0 mm to 5000 mm."
+		   });
+		addAnnotation
+		  (getMonthlyNormal_WetDays(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Mean number of days with at least 1 mm. Range from 0 to 31."
+		   });
+		addAnnotation
+		  (getMonthlyNormal_Evaporation(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Mean reference evaporation of the month. Usual unit mm. Range from 0 mm to 1000 mm."
+		   });
+		addAnnotation
+		  (climateStressEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A change of climate: rain scaled, dry season made longer."
+		   });
+		addAnnotation
+		  (getClimateStress_DepthFactor(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Factor on the depth of every day, unless a season below gives its own. Range from 0 to 5. Default 1 (no change)."
+		   });
+		addAnnotation
+		  (getClimateStress_DrySeasonLonger(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Days by which the dry season lasts longer: rain of that many days after it is dropped. Usual unit d. Range from 0 d to 120 d."
+		   });
+		addAnnotation
+		  (getClimateStress_Seasons(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Factors for parts of the year."
+		   });
+		addAnnotation
+		  (seasonFactorEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A factor on the rain of a part of the year."
+		   });
+		addAnnotation
+		  (getSeasonFactor_From(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "First day."
+		   });
+		addAnnotation
+		  (getSeasonFactor_To(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Last day; before the first day it runs over the new year."
+		   });
+		addAnnotation
+		  (getSeasonFactor_Factor(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Factor on the depth. Range from 0 to 5."
+		   });
+		addAnnotation
+		  (intensityPointEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Design intensity of a duration and return period."
+		   });
+		addAnnotation
+		  (getIntensityPoint_Duration(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Duration of the storm. Usual unit min. Range from 1 min to 4320 min."
+		   });
+		addAnnotation
+		  (getIntensityPoint_ReturnPeriod(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Return period. Usual unit yr. Range from 1 yr to 1000 yr."
+		   });
+		addAnnotation
+		  (getIntensityPoint_Intensity(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Mean intensity over the duration. Usual unit mm/h. Range from 0 mm/h to 2000 mm/h."
+		   });
+		addAnnotation
+		  (roofEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A roof or other surface that gathers rain."
+		   });
+		addAnnotation
+		  (getRoof_PlanArea(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Area seen from above, not along the slope: rain falls on this. Usual unit m2. Range above 0 m2 to 100000 m2."
+		   });
+		addAnnotation
+		  (getRoof_Pitch(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Slope against the horizontal. Usual unit deg. Range from 0 deg to 80 deg."
+		   });
+		addAnnotation
+		  (getRoof_EavesLength(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Length of the eaves that gutters run along. Usual unit m. Range from 0 m to 1000 m."
+		   });
+		addAnnotation
+		  (getRoof_SlopeHeight(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Height of the ridge above the eaves; bears on wind-driven rain in storms. Usual unit m. Range from 0 m to 50 m."
+		   });
+		addAnnotation
+		  (getRoof_EavesLevel(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Height of the eaves above the site datum. Usual unit m. Range from -500 m to 9000 m."
+		   });
+		addAnnotation
+		  (getRoof_Material(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What it is covered with."
+		   });
+		addAnnotation
+		  (getRoof_RunoffCoefficient(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Share of the rain that runs off. Usual unit %. Range from 0 to 1. Default 80 % (common value for hard roofs; compare India Water Portal training table as quoted: metal 70 to 90 %, tile 80 to 90 %, concrete 60 to 80 %)."
+		   });
+		addAnnotation
+		  (getRoof_RunoffBasis(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What losses the coefficient already holds."
+		   });
+		addAnnotation
+		  (getRoof_InitialLoss(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Depth that wets the roof and never runs off, each wet day. Usual unit mm. Range from 0 mm to 20 mm. Default 0 mm (none taken off unless given)."
+		   });
+		addAnnotation
+		  (getRoof_CollectionEfficiency(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Share of the runoff that reaches the tank past gutters and screens; not given means computed from the gutters or taken as whole. Usual unit %. Range from 0 to 1."
+		   });
+		addAnnotation
+		  (getRoof_PeakRunoff(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Share of the rain that runs off in the design storm. Usual unit %. Range from 0 to 1. Default 100 % (common practice for storm flow of roofs, no source)."
+		   });
+		addAnnotation
+		  (getRoof_Hazards(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What is near or on it that spoils the water."
+		   });
+		addAnnotation
+		  (getRoof_Age(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Age of the covering. Usual unit yr. Range from 0 yr to 300 yr."
+		   });
+		addAnnotation
+		  (getRoof_Drains(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Where its water goes; none means the water is lost."
+		   });
+		addAnnotation
+		  (roofDrainEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A share of a roof\'s water and where it goes."
+		   });
+		addAnnotation
+		  (getRoofDrain_To(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Gutter, downpipe, screen, diverter or tank that takes the water."
+		   });
+		addAnnotation
+		  (getRoofDrain_Share(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Share of the roof; not given means equal parts of what the others leave. Usual unit %. Range from 0 to 1."
+		   });
+		addAnnotation
+		  (gutterEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A gutter along an eaves."
+		   });
+		addAnnotation
+		  (getGutter_Profile(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Shape of its cross-section."
+		   });
+		addAnnotation
+		  (getGutter_Width(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Width at the top. Usual unit mm. Range above 0 mm to 2000 mm."
+		   });
+		addAnnotation
+		  (getGutter_SoleWidth(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Width at the bottom of a trapezium. Usual unit mm. Range from 0 mm to 2000 mm."
+		   });
+		addAnnotation
+		  (getGutter_Depth(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Depth; not given for a half-round one means half the width. Usual unit mm. Range above 0 mm to 1000 mm."
+		   });
+		addAnnotation
+		  (getGutter_Freeboard(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Part of the depth kept free against splash. Usual unit mm. Range from 0 mm to 500 mm."
+		   });
+		addAnnotation
+		  (getGutter_Length(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Length. Usual unit m. Range above 0 m to 500 m."
+		   });
+		addAnnotation
+		  (getGutter_Slope(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Fall along its length. Usual unit %. Range from 0 to 0.2. Default 0 % (level gutter assumed, on the safe side)."
+		   });
+		addAnnotation
+		  (getGutter_Roughness(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Manning roughness. Range from 0.005 to 0.1. Default 0.012 (Manning n between 0.010 and 0.015, Warwick Development Technology Unit, gutter notes)."
+		   });
+		addAnnotation
+		  (getGutter_Level(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Height of its sole at the lower end above the site datum. Usual unit m. Range from -500 m to 9000 m."
+		   });
+		addAnnotation
+		  (getGutter_Bends(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Number of corners. Range from 0 to 100."
+		   });
+		addAnnotation
+		  (getGutter_LeafGuard(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Whether a guard keeps leaves out."
+		   });
+		addAnnotation
+		  (getGutter_LastCleaned(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Day it was last cleaned."
+		   });
+		addAnnotation
+		  (getGutter_Outlets(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Where water leaves it."
+		   });
+		addAnnotation
+		  (gutterOutletEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A hole or end by which water leaves a gutter."
+		   });
+		addAnnotation
+		  (getGutterOutlet_Position(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Distance from the upper end of the gutter; not given means the lower end. Usual unit m. Range from 0 m to 500 m."
+		   });
+		addAnnotation
+		  (getGutterOutlet_Shape(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Shape of the outlet."
+		   });
+		addAnnotation
+		  (getGutterOutlet_Diameter(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Diameter at the gutter\'s sole. Usual unit mm. Range above 0 mm to 1000 mm."
+		   });
+		addAnnotation
+		  (getGutterOutlet_Strainer(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Whether a strainer covers it."
+		   });
+		addAnnotation
+		  (getGutterOutlet_To(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Downpipe or other part that takes the water; not given means lost."
+		   });
+		addAnnotation
+		  (downpipeEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A pipe that brings water down from a gutter."
+		   });
+		addAnnotation
+		  (getDownpipe_Bore(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Inside diameter. Usual unit mm. Range above 0 mm to 1000 mm."
+		   });
+		addAnnotation
+		  (getDownpipe_Length(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Length. Usual unit m. Range from 0 m to 200 m."
+		   });
+		addAnnotation
+		  (getDownpipe_FillShare(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Share of its section that may run full. Usual unit %. Range above 0 to 1. Default 33 % (from memory, verify against EN 12056-3:2000, filling degree of downpipes)."
+		   });
+		addAnnotation
+		  (getDownpipe_Wet(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Whether it runs under ground and stays full between storms."
+		   });
+		addAnnotation
+		  (screenEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A screen that holds back leaves, insects or grit."
+		   });
+		addAnnotation
+		  (getScreen_Mesh(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Width of its openings. Usual unit mm. Range above 0 mm to 50 mm."
+		   });
+		addAnnotation
+		  (getScreen_Area(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Whole area of the screen. Usual unit cm2. Range above 0 cm2 to 10 m2."
+		   });
+		addAnnotation
+		  (getScreen_OpenShare(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Share of the area that is open when clean. Usual unit %. Range above 0 to 1."
+		   });
+		addAnnotation
+		  (getScreen_BlockedShare(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Share that is taken as blocked in the design storm. Usual unit %. Range from 0 to 1. Default 50 % (common practice, no source)."
+		   });
+		addAnnotation
+		  (getScreen_LostShare(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Share of the water that a self-cleaning screen throws off. Usual unit %. Range from 0 to 1."
+		   });
+		addAnnotation
+		  (firstFlushDiverterEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A device that keeps the first and dirtiest rain of a storm out of the tank."
+		   });
+		addAnnotation
+		  (getFirstFlushDiverter_Depth(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Depth of rain on the roof that is thrown away; used when no volume is given. Usual unit mm. Range from 0 mm to 20 mm."
+		   });
+		addAnnotation
+		  (getFirstFlushDiverter_Volume(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Volume that is thrown away. Usual unit L. Range from 0 L to 20 m3."
+		   });
+		addAnnotation
+		  (getFirstFlushDiverter_ResetDryDays(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Dry days after which it acts anew. Usual unit d. Range from 0 d to 365 d. Default 3 d (common practice, no source)."
+		   });
+		addAnnotation
+		  (getFirstFlushDiverter_DrainTime(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Time in which it drains by itself; not given means it is emptied by hand. Usual unit h. Range from 0 h to 720 h."
+		   });
+		addAnnotation
+		  (getFirstFlushDiverter_DrainOrifice(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Diameter of its drain hole. Usual unit mm. Range from 0 mm to 100 mm."
+		   });
+		addAnnotation
+		  (tankEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A tank."
+		   });
+		addAnnotation
+		  (getTank_Kind(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What sort of tank it is."
+		   });
+		addAnnotation
+		  (getTank_Capacity(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Volume up to the overflow. Usual unit m3. Range above 0 m3 to 1000000 m3."
+		   });
+		addAnnotation
+		  (getTank_DeadVolume(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Volume below the outlet that cannot be drawn, within the capacity. Usual unit m3. Range from 0 m3 to 1000000 m3. Default 0 m3 (none unless given)."
+		   });
+		addAnnotation
+		  (getTank_ReserveVolume(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Volume above the dead one that is kept behind a lower outlet as a reserve. Usual unit m3. Range from 0 m3 to 1000000 m3."
+		   });
+		addAnnotation
+		  (getTank_BaseLevel(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Height of its floor above the site datum. Usual unit m. Range from -500 m to 9000 m. Default 0 m (the site datum)."
+		   });
+		addAnnotation
+		  (getTank_Height(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Inside height from floor to roof. Usual unit m. Range above 0 m to 50 m."
+		   });
+		addAnnotation
+		  (getTank_OutletHeight(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Height of the outlet above the floor. Usual unit m. Range from 0 m to 50 m."
+		   });
+		addAnnotation
+		  (getTank_ReserveOutletHeight(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Height of the outlet above the floor that leaves the reserve. Usual unit m. Range from 0 m to 50 m."
+		   });
+		addAnnotation
+		  (getTank_OverflowHeight(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Height of the overflow\'s lip above the floor. Usual unit m. Range above 0 m to 50 m."
+		   });
+		addAnnotation
+		  (getTank_InletHeight(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Height of the inlet above the floor; a pump lifts to here. Usual unit m. Range from 0 m to 60 m."
+		   });
+		addAnnotation
+		  (getTank_LevelVolume(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Curve of volume against height of water, rising; without it the tank is taken as upright with equal section."
+		   });
+		addAnnotation
+		  (getTank_StartHeight(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Water height above the floor at which the pump that fills it starts. Usual unit m. Range from 0 m to 50 m."
+		   });
+		addAnnotation
+		  (getTank_StopHeight(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Water height above the floor at which the pump that fills it stops. Usual unit m. Range from 0 m to 50 m."
+		   });
+		addAnnotation
+		  (getTank_CurrentHeight(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Water height above the floor today. Usual unit m. Range from 0 m to 50 m."
+		   });
+		addAnnotation
+		  (getTank_CurrentDate(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Day for which the current height holds."
+		   });
+		addAnnotation
+		  (getTank_PlaceInGround(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "How it stands."
+		   });
+		addAnnotation
+		  (getTank_Cover(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "How its top is closed."
+		   });
+		addAnnotation
+		  (getTank_Material(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What its wall is made of."
+		   });
+		addAnnotation
+		  (getTank_Diameter(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Inside diameter of a round tank. Usual unit m. Range above 0 m to 200 m."
+		   });
+		addAnnotation
+		  (getTank_Length(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Inside length of a rectangular tank. Usual unit m. Range above 0 m to 500 m."
+		   });
+		addAnnotation
+		  (getTank_Width(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Inside width of a rectangular tank. Usual unit m. Range above 0 m to 500 m."
+		   });
+		addAnnotation
+		  (getTank_OpenArea(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Water surface open to the sun; not given means none for a covered tank. Usual unit m2. Range from 0 m2 to 100000 m2."
+		   });
+		addAnnotation
+		  (getTank_EvaporationFactor(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Evaporation from the open surface over reference evaporation. Range from 0 to 2. Default 1.05 (from memory, verify against FAO Irrigation and Drainage Paper 56, Table 12)."
+		   });
+		addAnnotation
+		  (getTank_Leakage(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Water lost by leaks when half full. Usual unit L/d. Range from 0 L/d to 100 m3/d."
+		   });
+		addAnnotation
+		  (getTank_OverflowDiameter(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Inside diameter of the overflow pipe. Usual unit mm. Range from 0 mm to 1000 mm."
+		   });
+		addAnnotation
+		  (getTank_OverflowsTo(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Where spilled water goes; not given means away."
+		   });
+		addAnnotation
+		  (getTank_VentArea(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Open area of vents. Usual unit cm2. Range from 0 cm2 to 10 m2."
+		   });
+		addAnnotation
+		  (getTank_ScreenMesh(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Mesh of the screens at inlet, overflow and vent; 1.2 mm and finer keeps mosquitoes out, common practice. Usual unit mm. Range from 0 mm to 50 mm."
+		   });
+		addAnnotation
+		  (getTank_FloatingIntake(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Whether water is drawn by a floating intake below the surface."
+		   });
+		addAnnotation
+		  (getTank_CalmedInlet(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Whether the inlet is calmed so that sludge is not stirred."
+		   });
+		addAnnotation
+		  (getTank_LockedHatch(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Whether the hatch is locked, so that nobody falls in and nobody fouls the water."
+		   });
+		addAnnotation
+		  (getTank_LastCleaned(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Day it was last cleaned."
+		   });
+		addAnnotation
+		  (getTank_Siting(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What is known about the ground and surroundings."
+		   });
+		addAnnotation
+		  (levelVolumePointEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A point of the curve of volume against height of water."
+		   });
+		addAnnotation
+		  (getLevelVolumePoint_Height(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Height of water above the floor. Usual unit m. Range from 0 m to 50 m."
+		   });
+		addAnnotation
+		  (getLevelVolumePoint_Volume(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Volume up to that height. Usual unit m3. Range from 0 m3 to 1000000 m3."
+		   });
+		addAnnotation
+		  (sitingEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Ground and surroundings of a tank."
+		   });
+		addAnnotation
+		  (getSiting_LatrineDistance(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Distance to the nearest latrine or soakaway of foul water. Usual unit m. Range from 0 m to 10 km."
+		   });
+		addAnnotation
+		  (getSiting_LatrineUphill(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Whether that latrine lies uphill."
+		   });
+		addAnnotation
+		  (getSiting_RefuseDistance(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Distance to the nearest refuse or animal pen. Usual unit m. Range from 0 m to 10 km."
+		   });
+		addAnnotation
+		  (getSiting_GroundwaterDepth(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Least depth of groundwater below the ground; bears on the uplift of an empty buried tank. Usual unit m. Range from 0 m to 500 m."
+		   });
+		addAnnotation
+		  (getSiting_BurialDepth(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Depth of its floor below the ground. Usual unit m. Range from 0 m to 50 m."
+		   });
+		addAnnotation
+		  (getSiting_BaseArea(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Area that carries the weight. Usual unit m2. Range above 0 m2 to 100000 m2."
+		   });
+		addAnnotation
+		  (getSiting_EmptyMass(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Mass of the empty tank and its base. Usual unit kg. Range from 0 kg to 1000000000 kg."
+		   });
+		addAnnotation
+		  (getSiting_SoilCover(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Thickness of soil above it. Usual unit m. Range from 0 m to 20 m."
+		   });
+		addAnnotation
+		  (getSiting_AllowedBearing(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Bearing pressure that the ground may carry, as said by an engineer or a test. Usual unit kPa. Range above 0 kPa to 10000 kPa."
+		   });
+		addAnnotation
+		  (getSiting_StandHeight(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Height of the stand. Usual unit m. Range from 0 m to 100 m."
+		   });
+		addAnnotation
+		  (getSiting_FoundationDistance(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Distance of overflow and soakaway from the nearest foundation. Usual unit m. Range from 0 m to 10 km."
+		   });
+		addAnnotation
+		  (getSiting_Soakaway(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Whether spilled water goes to a soakaway."
+		   });
+		addAnnotation
+		  (tankLinkEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "How two tanks share water."
+		   });
+		addAnnotation
+		  (getTankLink_Kind(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "How they share it."
+		   });
+		addAnnotation
+		  (getTankLink_From(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "First or upper tank."
+		   });
+		addAnnotation
+		  (getTankLink_To(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Second or lower tank."
+		   });
+		addAnnotation
+		  (getTankLink_SillHeight(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Height above the first tank\'s floor below which no water passes. Usual unit m. Range from 0 m to 50 m."
+		   });
+		addAnnotation
+		  (getTankLink_MaxFlow(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Most that can pass; not given means no limit. Usual unit L/s. Range from 0 L/s to 1000 L/s."
+		   });
+		addAnnotation
+		  (getTankLink_DailyVolume(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Most that is moved in a day by hand or transfer pump. Usual unit L/d. Range from 0 L/d to 10000 m3/d."
+		   });
+		addAnnotation
+		  (junctionEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A place where runs of pipe meet."
+		   });
+		addAnnotation
+		  (getJunction_Level(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Height above the site datum. Usual unit m. Range from -500 m to 9000 m."
+		   });
+		addAnnotation
+		  (pipeRunEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A run of pipe of one bore from one part to another."
+		   });
+		addAnnotation
+		  (getPipeRun_Use(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What it is for."
+		   });
+		addAnnotation
+		  (getPipeRun_From(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Part it starts at."
+		   });
+		addAnnotation
+		  (getPipeRun_To(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Part it ends at."
+		   });
+		addAnnotation
+		  (getPipeRun_Bore(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "True inside diameter. Usual unit mm. Range above 0 mm to 3000 mm."
+		   });
+		addAnnotation
+		  (getPipeRun_Length(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Length along the pipe. Usual unit m. Range from 0 m to 100 km."
+		   });
+		addAnnotation
+		  (getPipeRun_Material(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What it is made of."
+		   });
+		addAnnotation
+		  (getPipeRun_WallThickness(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Thickness of its wall; bears on water hammer. Usual unit mm. Range above 0 mm to 200 mm."
+		   });
+		addAnnotation
+		  (getPipeRun_PressureClass(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Pressure it is rated for. Usual unit kPa. Range above 0 kPa to 100000 kPa."
+		   });
+		addAnnotation
+		  (getPipeRun_Roughness(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Roughness of the wall; not given means that of the material. Usual unit mm. Range from 0 mm to 50 mm."
+		   });
+		addAnnotation
+		  (getPipeRun_AgedRoughness(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Roughness when old; not given means that of the material. Usual unit mm. Range from 0 mm to 50 mm."
+		   });
+		addAnnotation
+		  (getPipeRun_Fittings(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Fittings, valves, entrance and exit."
+		   });
+		addAnnotation
+		  (getPipeRun_Profile(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Heights along the run; without it a straight line."
+		   });
+		addAnnotation
+		  (fittingEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Fittings of one kind in a run."
+		   });
+		addAnnotation
+		  (getFitting_Kind(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Kind."
+		   });
+		addAnnotation
+		  (getFitting_Count(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "How many. Range from 0 to 10000. Default 1."
+		   });
+		addAnnotation
+		  (getFitting_LossCoefficient(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Loss coefficient K of one, in velocity heads; not given means that of the kind. Range from 0 to 100000."
+		   });
+		addAnnotation
+		  (profilePointEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Height of a pipe at a place along it."
+		   });
+		addAnnotation
+		  (getProfilePoint_Distance(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Distance from the start of the run. Usual unit m. Range from 0 m to 100 km."
+		   });
+		addAnnotation
+		  (getProfilePoint_Level(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Height above the site datum. Usual unit m. Range from -500 m to 9000 m."
+		   });
+		addAnnotation
+		  (pumpDataEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Measured or published data of a pump."
+		   });
+		addAnnotation
+		  (getPumpData_Points(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Points of the curve, by rising flow; at least three to compute with."
+		   });
+		addAnnotation
+		  (getPumpData_MotorEfficiency(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Efficiency of the motor; needed for energy when input power is not measured. Usual unit %. Range above 0 to 1."
+		   });
+		addAnnotation
+		  (getPumpData_RatedSpeed(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Speed at which the points were measured. Usual unit rpm. Range above 0 rpm to 60000 rpm."
+		   });
+		addAnnotation
+		  (getPumpData_RatedPower(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Power on the motor\'s plate. Usual unit W. Range above 0 W to 10 MW."
+		   });
+		addAnnotation
+		  (getPumpData_DischargeBore(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Diameter of the outlet. Usual unit mm. Range above 0 mm to 3000 mm."
+		   });
+		addAnnotation
+		  (getPumpData_MinSubmergence(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Least depth of water over the inlet. Usual unit m. Range from 0 m to 50 m."
+		   });
+		addAnnotation
+		  (getPumpData_MaxStarts(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Most starts that the motor bears in an hour. Usual unit 1/yr. Range from 0 to 3600 1/h."
+		   });
+		addAnnotation
+		  (getPumpData_Price(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Price. Usual unit cur. Range from 0 upwards."
+		   });
+		addAnnotation
+		  (getPumpData_DataSource(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Where the data come from, and whether they are measured, published or invented."
+		   });
+		addAnnotation
+		  (pumpPointEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A point of a pump\'s curve."
+		   });
+		addAnnotation
+		  (getPumpPoint_Flow(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Flow. Usual unit L/s. Range from 0 L/s to 10000 L/s."
+		   });
+		addAnnotation
+		  (getPumpPoint_Head(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Head added. Usual unit m. Range from 0 m to 10000 m."
+		   });
+		addAnnotation
+		  (getPumpPoint_Efficiency(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Efficiency of the pump without motor. Usual unit %. Range from 0 to 1."
+		   });
+		addAnnotation
+		  (getPumpPoint_NpshRequired(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Net positive suction head required. Usual unit m. Range from 0 m to 1000 m."
+		   });
+		addAnnotation
+		  (getPumpPoint_InputPower(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Power taken by the motor. Usual unit W. Range from 0 W to 10 MW."
+		   });
+		addAnnotation
+		  (pumpEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A pump, or several equal ones."
+		   });
+		addAnnotation
+		  (getPump_Kind(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What sort of pump it is."
+		   });
+		addAnnotation
+		  (getPump_Count(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "How many equal pumps there are. Range from 1 to 100. Default 1."
+		   });
+		addAnnotation
+		  (getPump_Arrangement(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "How they work together."
+		   });
+		addAnnotation
+		  (getPump_Level(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Height of its inlet above the site datum. Usual unit m. Range from -1000 m to 9000 m."
+		   });
+		addAnnotation
+		  (getPump_SpeedRatio(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Speed it runs at over the rated speed. Range above 0 to 2. Default 1 (rated speed)."
+		   });
+		addAnnotation
+		  (getPump_CutOutHeight(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Water height above the floor of the tank it draws from, at which it is switched off against running dry. Usual unit m. Range from 0 m to 50 m."
+		   });
+		addAnnotation
+		  (getPump_FootValve(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Whether a foot valve holds its prime."
+		   });
+		addAnnotation
+		  (getPump_EnergySource(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What drives it."
+		   });
+		addAnnotation
+		  (getPump_SupplyTimes(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Hours in which there is power; none means always."
+		   });
+		addAnnotation
+		  (getPump_OutageShare(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Share of days without power. Usual unit %. Range from 0 to 1."
+		   });
+		addAnnotation
+		  (getPump_StrokeVolume(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Volume of one stroke of a hand pump. Usual unit L. Range above 0 L to 100 L."
+		   });
+		addAnnotation
+		  (getPump_StrokesPerMinute(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Strokes in a minute of a hand pump. Range above 0 to 200."
+		   });
+		addAnnotation
+		  (getPump_Candidates(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Pumps that are weighed against it."
+		   });
+		addAnnotation
+		  (pumpCandidateEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A pump that might be bought."
+		   });
+		addAnnotation
+		  (getPumpCandidate_Model(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Maker\'s or seller\'s name of it."
+		   });
+		addAnnotation
+		  (getPumpCandidate_Chosen(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Whether it is the one decided for."
+		   });
+		addAnnotation
+		  (supplyTimeEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A span of the day in which there is power or sun."
+		   });
+		addAnnotation
+		  (getSupplyTime_From(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Start."
+		   });
+		addAnnotation
+		  (getSupplyTime_To(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "End; before the start it runs over midnight."
+		   });
+		addAnnotation
+		  (getSupplyTime_Weekdays(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Days on which it holds; none means every day."
+		   });
+		addAnnotation
+		  (pressureVesselEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A vessel that keeps a pressure branch under pressure while the pump rests."
+		   });
+		addAnnotation
+		  (getPressureVessel_Volume(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Whole volume. Usual unit L. Range above 0 L to 100 m3."
+		   });
+		addAnnotation
+		  (getPressureVessel_Precharge(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Pressure of the air when empty of water. Usual unit kPa. Range from 0 kPa to 10000 kPa."
+		   });
+		addAnnotation
+		  (getPressureVessel_CutIn(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Pressure at which the pump starts. Usual unit kPa. Range from 0 kPa to 10000 kPa."
+		   });
+		addAnnotation
+		  (getPressureVessel_CutOut(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Pressure at which the pump stops. Usual unit kPa. Range from 0 kPa to 10000 kPa."
+		   });
+		addAnnotation
+		  (getPressureVessel_Level(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Height above the site datum. Usual unit m. Range from -500 m to 9000 m."
+		   });
+		addAnnotation
+		  (tapEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "An outlet, or several equal ones side by side."
+		   });
+		addAnnotation
+		  (getTap_Kind(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What kind it is."
+		   });
+		addAnnotation
+		  (getTap_Level(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Height above the site datum. Usual unit m. Range from -500 m to 9000 m."
+		   });
+		addAnnotation
+		  (getTap_MinimumHead(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Least pressure at which it works as it should. Usual unit m(head). Range from 0 m to 100 m. Default 1 m(head) (common practice for plain taps, no source)."
+		   });
+		addAnnotation
+		  (getTap_DesignFlow(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Flow of one outlet that people expect. Usual unit L/min. Range above 0 L/min to 10000 L/min."
+		   });
+		addAnnotation
+		  (getTap_Orifice(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Diameter of its opening; with it the flow follows from the pressure. Usual unit mm. Range above 0 mm to 500 mm."
+		   });
+		addAnnotation
+		  (getTap_LossCoefficient(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Loss coefficient K of the opened tap, referred to the bore of the run that feeds it. Range above 0 to 100000."
+		   });
+		addAnnotation
+		  (getTap_Count(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "How many. Range from 1 to 1000. Default 1."
+		   });
+		addAnnotation
+		  (getTap_OpenTogether(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "How many run at the same time in a peak; not given means all. Range from 0 to 1000."
+		   });
+		addAnnotation
+		  (getTap_WalkingDistance(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Longest way that people walk to it. Usual unit m. Range from 0 m to 100 km."
+		   });
+		addAnnotation
+		  (useCalendarEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "When in the year a use takes place."
+		   });
+		addAnnotation
+		  (getUseCalendar_Periods(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Parts of the year in which it takes place, with a factor; none means the whole year."
+		   });
+		addAnnotation
+		  (getUseCalendar_Weekdays(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Days of the week on which it takes place; none means every day."
+		   });
+		addAnnotation
+		  (getUseCalendar_Holidays(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Days on which it does not."
+		   });
+		addAnnotation
+		  (usePeriodEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A part of the year, such as a school term or a growing season."
+		   });
+		addAnnotation
+		  (getUsePeriod_Name(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Name."
+		   });
+		addAnnotation
+		  (getUsePeriod_From(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "First day."
+		   });
+		addAnnotation
+		  (getUsePeriod_To(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Last day; before the first day it runs over the new year."
+		   });
+		addAnnotation
+		  (getUsePeriod_Factor(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Factor on the amount used. Range from 0 to 100. Default 1 (the full amount)."
+		   });
+		addAnnotation
+		  (holidayEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Days without use."
+		   });
+		addAnnotation
+		  (getHoliday_Name(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Name."
+		   });
+		addAnnotation
+		  (getHoliday_From(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "First day."
+		   });
+		addAnnotation
+		  (getHoliday_To(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Last day; not given means the first day alone."
+		   });
+		addAnnotation
+		  (getHoliday_Factor(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Factor on the amount used. Range from 0 to 1. Default 0 (no use)."
+		   });
+		addAnnotation
+		  (useEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What water is used for, by whom and how much."
+		   });
+		addAnnotation
+		  (getUse_Purpose(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What for; sets how clean the water must be."
+		   });
+		addAnnotation
+		  (getUse_Consumers(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Who or what uses it, such as pupils, goats, beds."
+		   });
+		addAnnotation
+		  (getUse_Count(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "How many of them. Range from 0 to 1000000. Default 1 (one consumer)."
+		   });
+		addAnnotation
+		  (getUse_AmountEach(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Water for each of them on a day with use. Usual unit L/d. Range from 0 L/d to 1000 m3/d."
+		   });
+		addAnnotation
+		  (getUse_Priority(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "1 is served first and cut last. Range from 1 to 9. Default 3."
+		   });
+		addAnnotation
+		  (getUse_Vulnerable(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Whether infants, pregnant, old or ill people are among them; then stricter conditions hold."
+		   });
+		addAnnotation
+		  (getUse_Calendar(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "When it takes place; not given means every day alike."
+		   });
+		addAnnotation
+		  (getUse_Taps(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Taps it is drawn at."
+		   });
+		addAnnotation
+		  (getUse_Tank(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Tank it draws from; not given means the tank that feeds its taps, or else all tanks."
+		   });
+		addAnnotation
+		  (getUse_Train(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Treatment that its water passes; not given means that on the way to its taps, or none."
+		   });
+		addAnnotation
+		  (getUse_Peaks(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Parts of the day with most of the use; none means spread over daytime."
+		   });
+		addAnnotation
+		  (getUse_Containers(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Whether the water is carried home in vessels that hands touch."
+		   });
+		addAnnotation
+		  (usePeakEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A part of the day with a share of a day\'s use."
+		   });
+		addAnnotation
+		  (getUsePeak_From(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Start."
+		   });
+		addAnnotation
+		  (getUsePeak_To(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "End."
+		   });
+		addAnnotation
+		  (getUsePeak_Share(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Share of the day\'s use. Usual unit %. Range from 0 to 1."
+		   });
+		addAnnotation
+		  (rationingRuleEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A rule by which use is cut when water is short."
+		   });
+		addAnnotation
+		  (getRationingRule_Tank(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Tank whose level decides; not given means all tanks together."
+		   });
+		addAnnotation
+		  (getRationingRule_Below(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Share of the usable volume below which the rule acts. Usual unit %. Range from 0 to 1."
+		   });
+		addAnnotation
+		  (getRationingRule_Uses(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Uses that are cut; none means all."
+		   });
+		addAnnotation
+		  (getRationingRule_Allowed(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Share of the full amount that may still be used. Usual unit %. Range from 0 to 1."
+		   });
+		addAnnotation
+		  (getRationingRule_From(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "First day of the part of the year in which it acts; not given means all year."
+		   });
+		addAnnotation
+		  (getRationingRule_To(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Last day of that part."
+		   });
+		addAnnotation
+		  (topUpEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Water that can be brought from outside."
+		   });
+		addAnnotation
+		  (getTopUp_Source(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Where it comes from."
+		   });
+		addAnnotation
+		  (getTopUp_Tank(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Tank it is filled into."
+		   });
+		addAnnotation
+		  (getTopUp_Load(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Volume of one load. Usual unit m3. Range above 0 m3 to 1000 m3."
+		   });
+		addAnnotation
+		  (getTopUp_OrderBelow(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Share of the usable volume below which a load is ordered. Usual unit %. Range from 0 to 1."
+		   });
+		addAnnotation
+		  (getTopUp_Delay(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Days from order to arrival. Usual unit d. Range from 0 d to 365 d."
+		   });
+		addAnnotation
+		  (getTopUp_Price(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Price of one load. Usual unit cur. Range from 0 upwards."
+		   });
+		addAnnotation
+		  (getTopUp_MostPerYear(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Most loads that can be had in a year; not given means no limit. Range from 0 to 1000."
+		   });
+		addAnnotation
+		  (rawWaterEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What the stored water is like before any treatment; where not tested it is assumed."
+		   });
+		addAnnotation
+		  (getRawWater_Tested(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Whether the values come from tests of this water. Untested water is a condition in every verdict."
+		   });
+		addAnnotation
+		  (getRawWater_Turbidity(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Turbidity. Usual unit NTU. Range from 0 NTU to 10000 NTU."
+		   });
+		addAnnotation
+		  (getRawWater_Ph(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "pH. Range from 0 to 14."
+		   });
+		addAnnotation
+		  (getRawWater_Alkalinity(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Alkalinity as calcium carbonate. Usual unit mg/L. Range from 0 mg/L to 2000 mg/L."
+		   });
+		addAnnotation
+		  (getRawWater_ChlorineDemand(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Chlorine used up by what is in the water. Usual unit mg/L. Range from 0 mg/L to 100 mg/L."
+		   });
+		addAnnotation
+		  (getRawWater_Source(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Where these values come from."
+		   });
+		addAnnotation
+		  (getRawWater_Pathogens(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Germs in the water."
+		   });
+		addAnnotation
+		  (pathogenLevelEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Number of germs of a kind in the water."
+		   });
+		addAnnotation
+		  (getPathogenLevel_Group(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Group."
+		   });
+		addAnnotation
+		  (getPathogenLevel_Pathogen(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Which germ."
+		   });
+		addAnnotation
+		  (getPathogenLevel_PerLitre(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Number in a litre. Range from 0 to 1000000000."
+		   });
+		addAnnotation
+		  (getPathogenLevel_Low(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Low end of the range, in a litre. Range from 0 to 1000000000."
+		   });
+		addAnnotation
+		  (getPathogenLevel_High(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "High end of the range, in a litre. Range from 0 to 1000000000."
+		   });
+		addAnnotation
+		  (getPathogenLevel_Source(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Where the number comes from; an assumption says so."
+		   });
+		addAnnotation
+		  (treatmentTrainEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Steps of treatment that water passes in order."
+		   });
+		addAnnotation
+		  (getTreatmentTrain_Level(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Height above the site datum. Usual unit m. Range from -500 m to 9000 m."
+		   });
+		addAnnotation
+		  (getTreatmentTrain_DesignFlow(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Flow it is meant for. Usual unit L/min. Range above 0 L/min to 10000 L/min."
+		   });
+		addAnnotation
+		  (getTreatmentTrain_Batch(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Whether water is treated in batches away from the pipes, as in a kitchen."
+		   });
+		addAnnotation
+		  (getTreatmentTrain_Steps(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Steps, from the tank to the use."
+		   });
+		addAnnotation
+		  (treatmentStepEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A step of a treatment train."
+		   });
+		addAnnotation
+		  (getTreatmentStep_Kind(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What it does."
+		   });
+		addAnnotation
+		  (getTreatmentStep_Active(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Whether it is in place. Default true."
+		   });
+		addAnnotation
+		  (getTreatmentStep_Rating(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Particle size it holds back. Usual unit um. Range above 0 um to 10 mm."
+		   });
+		addAnnotation
+		  (getTreatmentStep_RatingBasis(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What the rating means."
+		   });
+		addAnnotation
+		  (getTreatmentStep_Reductions(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What it removes; without them the defaults of the kind."
+		   });
+		addAnnotation
+		  (getTreatmentStep_Availability(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Share of the time it works. Usual unit %. Range from 0 to 1. Default 100 % (taken as always working unless given)."
+		   });
+		addAnnotation
+		  (getTreatmentStep_MaxFlow(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Highest flow at which it works. Usual unit L/min. Range above 0 L/min to 10000 L/min."
+		   });
+		addAnnotation
+		  (getTreatmentStep_HeadLossClean(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Loss of head when clean, at the reference flow. Usual unit m(head). Range from 0 m to 100 m."
+		   });
+		addAnnotation
+		  (getTreatmentStep_HeadLossFouled(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Loss of head when due for a change, at the reference flow. Usual unit m(head). Range from 0 m to 100 m."
+		   });
+		addAnnotation
+		  (getTreatmentStep_ReferenceFlow(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Flow at which the losses hold. Usual unit L/min. Range above 0 L/min to 10000 L/min."
+		   });
+		addAnnotation
+		  (getTreatmentStep_ChangeInterval(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Time after which it is changed or cleaned. Usual unit d. Range above 0 d to 3660 d."
+		   });
+		addAnnotation
+		  (getTreatmentStep_ChangeVolume(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Volume after which it is changed or cleaned. Usual unit m3. Range above 0 m3 to 1000000 m3."
+		   });
+		addAnnotation
+		  (getTreatmentStep_ChangeCost(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Cost of one change. Usual unit cur. Range from 0 upwards."
+		   });
+		addAnnotation
+		  (getTreatmentStep_LastChanged(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Day it was last changed or cleaned."
+		   });
+		addAnnotation
+		  (getTreatmentStep_MaxTurbidity(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Highest turbidity at which it works; not given means that of the kind. Usual unit NTU. Range from 0 NTU to 1000 NTU."
+		   });
+		addAnnotation
+		  (getTreatmentStep_EnergySource(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What drives it, if it needs power."
+		   });
+		addAnnotation
+		  (getTreatmentStep_Power(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Power it takes. Usual unit W. Range from 0 W to 10 kW."
+		   });
+		addAnnotation
+		  (getTreatmentStep_UvDose(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Dose of a UV lamp at its highest flow. Usual unit mJ/cm2. Range from 0 mJ/cm2 to 1000 mJ/cm2."
+		   });
+		addAnnotation
+		  (getTreatmentStep_Validated(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Whether the dose of the UV lamp or the claim of the filter is certified for this very model."
+		   });
+		addAnnotation
+		  (getTreatmentStep_Product(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "In which form chlorine is bought."
+		   });
+		addAnnotation
+		  (getTreatmentStep_Strength(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Available chlorine in the product. Usual unit %. Range above 0 to 1."
+		   });
+		addAnnotation
+		  (getTreatmentStep_StrengthBasis(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What the strength refers to."
+		   });
+		addAnnotation
+		  (getTreatmentStep_ProductDensity(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Density of a liquid product. Usual unit kg/L. Range above 0 kg/L to 5 kg/L."
+		   });
+		addAnnotation
+		  (getTreatmentStep_ProductAge(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Age of the product when used; bleach weakens. Usual unit d. Range from 0 d to 3660 d."
+		   });
+		addAnnotation
+		  (getTreatmentStep_Dose(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Chlorine added to the water. Usual unit mg/L. Range from 0 mg/L to 200 mg/L."
+		   });
+		addAnnotation
+		  (getTreatmentStep_Residual(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Free chlorine measured after the contact time; without it no credit is given. Usual unit mg/L. Range from 0 mg/L to 50 mg/L."
+		   });
+		addAnnotation
+		  (getTreatmentStep_ResidualDate(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Day the residual was measured."
+		   });
+		addAnnotation
+		  (getTreatmentStep_ContactVolume(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Volume in which chlorine acts before the first tap. Usual unit m3. Range from 0 m3 to 10000 m3."
+		   });
+		addAnnotation
+		  (getTreatmentStep_ContactTime(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Time that chlorine, sun or heat acts on a batch. Usual unit min. Range from 0 min to 10080 min."
+		   });
+		addAnnotation
+		  (getTreatmentStep_Baffling(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Share of the mean residence time that the quickest water stays. Range above 0 to 1. Default 0.1 (from memory, verify against US EPA Surface Water Treatment Rule guidance manual 1991, unbaffled tank)."
+		   });
+		addAnnotation
+		  (getTreatmentStep_BatchVolume(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Volume of a batch or bottle. Usual unit L. Range above 0 L to 10 m3."
+		   });
+		addAnnotation
+		  (logReductionEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "How far a step lowers a group of germs."
+		   });
+		addAnnotation
+		  (getLogReduction_Group(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Group."
+		   });
+		addAnnotation
+		  (getLogReduction_Low(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Powers of ten removed in usual, not so careful use. Range from 0 to 12."
+		   });
+		addAnnotation
+		  (getLogReduction_High(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Powers of ten removed at best. Range from 0 to 12."
+		   });
+		addAnnotation
+		  (getLogReduction_Source(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Where the numbers come from."
+		   });
+		addAnnotation
+		  (costItemEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A cost."
+		   });
+		addAnnotation
+		  (getCostItem_Category(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Category over the life of the service."
+		   });
+		addAnnotation
+		  (getCostItem_Amount(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Amount for one unit. Usual unit cur. Range from 0 upwards."
+		   });
+		addAnnotation
+		  (getCostItem_Quantity(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Number of units. Range from 0 to 1000000000. Default 1 (one unit)."
+		   });
+		addAnnotation
+		  (getCostItem_Unit(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What one unit is."
+		   });
+		addAnnotation
+		  (getCostItem_Element(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Part of the system it belongs to."
+		   });
+		addAnnotation
+		  (getCostItem_FirstYear(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Year in which it first falls due, 0 being the year of building. Range from 0 to 200."
+		   });
+		addAnnotation
+		  (getCostItem_Interval(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Time after which it falls due again; not given means once. Usual unit yr. Range above 0 yr to 200 yr."
+		   });
+		addAnnotation
+		  (getCostItem_Life(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Life; a residual value is left of what is not used up. Usual unit yr. Range above 0 yr to 200 yr."
+		   });
+		addAnnotation
+		  (getCostItem_YearlyChange(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Change of the price each year above general inflation. Usual unit %. Range from -0.5 to 1."
+		   });
+		addAnnotation
+		  (getCostItem_Person(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Who pays or does the work."
+		   });
+		addAnnotation
+		  (alternativeSupplyEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Another way to get the same water, for comparison."
+		   });
+		addAnnotation
+		  (getAlternativeSupply_Kind(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What it is."
+		   });
+		addAnnotation
+		  (getAlternativeSupply_Price(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Price of the water. Usual unit cur/m3. Range from 0 upwards."
+		   });
+		addAnnotation
+		  (getAlternativeSupply_Capital(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Cost to begin with. Usual unit cur. Range from 0 upwards."
+		   });
+		addAnnotation
+		  (getAlternativeSupply_CapitalLife(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Life of what was bought to begin with. Usual unit yr. Range above 0 yr to 200 yr."
+		   });
+		addAnnotation
+		  (getAlternativeSupply_YearlyCost(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Fixed cost each year. Usual unit cur. Range from 0 upwards."
+		   });
+		addAnnotation
+		  (getAlternativeSupply_Energy(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Energy for each volume. Usual unit kWh/m3. Range from 0 upwards."
+		   });
+		addAnnotation
+		  (getAlternativeSupply_Reliability(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Share of the days on which it can be had. Usual unit %. Range from 0 to 1."
+		   });
+		addAnnotation
+		  (getAlternativeSupply_Source(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Where the prices come from."
+		   });
+		addAnnotation
+		  (economyEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Money matters that hold for the whole site."
+		   });
+		addAnnotation
+		  (getEconomy_Basis(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Whether prices hold inflation."
+		   });
+		addAnnotation
+		  (getEconomy_DiscountRate(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Rate at which later money counts for less. Usual unit %. Range from 0 to 0.5. Default 4 % (a choice of this program; use the rate of the one who pays)."
+		   });
+		addAnnotation
+		  (getEconomy_Inflation(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "General inflation, where prices are nominal. Usual unit %. Range from -0.1 to 0.5."
+		   });
+		addAnnotation
+		  (getEconomy_Horizon(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Years that are looked at. Usual unit yr. Range from 1 yr to 200 yr. Default 20 yr (common practice, no source)."
+		   });
+		addAnnotation
+		  (getEconomy_BaseYear(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Year of the prices. Range from 1900 to 2300."
+		   });
+		addAnnotation
+		  (getEconomy_EnergyPrice(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Price of energy. Usual unit cur/kWh. Range from 0 upwards."
+		   });
+		addAnnotation
+		  (getEconomy_LabourPrice(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Cost of an hour\'s work. Usual unit cur. Range from 0 upwards."
+		   });
+		addAnnotation
+		  (getEconomy_Tariff(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What users pay for the water. Usual unit cur/m3. Range from 0 upwards."
+		   });
+		addAnnotation
+		  (getEconomy_People(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "People who live on the water, for costs by person; not given means counted from the uses. Range from 0 to 1000000."
+		   });
+		addAnnotation
+		  (optionEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A set of changes to weigh against the design as it stands."
+		   });
+		addAnnotation
+		  (getOption_Active(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Whether it is shown and computed. Default true."
+		   });
+		addAnnotation
+		  (getOption_Reason(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Why it is thought about."
+		   });
+		addAnnotation
+		  (getOption_Changes(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Changes it makes."
+		   });
+		addAnnotation
+		  (stageEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A dated step in which the system is built up; its changes come on top of those of the stages before it."
+		   });
+		addAnnotation
+		  (getStage_Date(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Day from which it holds."
+		   });
+		addAnnotation
+		  (getStage_Budget(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Money there is for it. Usual unit cur. Range from 0 upwards."
+		   });
+		addAnnotation
+		  (changeEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "One value that an option sets."
+		   });
+		addAnnotation
+		  (getChange_Element(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Element that is changed."
+		   });
+		addAnnotation
+		  (getChange_Feature(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Name of its feature as in the schema, such as planArea or inUse."
+		   });
+		addAnnotation
+		  (getChange_Value(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "New value as text, as in the site file; not given means the value is taken away."
+		   });
+		addAnnotation
+		  (upkeepTaskEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Recurring work."
+		   });
+		addAnnotation
+		  (getUpkeepTask_Elements(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Parts it is done on."
+		   });
+		addAnnotation
+		  (getUpkeepTask_Interval(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Time after which it is due again. Usual unit d. Range above 0 d to 36525 d."
+		   });
+		addAnnotation
+		  (getUpkeepTask_DueOn(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Days of the year on which it is due, such as before the rains."
+		   });
+		addAnnotation
+		  (getUpkeepTask_AfterVolume(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Volume of water after which it is due. Usual unit m3. Range above 0 m3 to 1000000 m3."
+		   });
+		addAnnotation
+		  (getUpkeepTask_BeforeFirstRain(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Whether it is due before the first rain after the dry season."
+		   });
+		addAnnotation
+		  (getUpkeepTask_LastDone(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Day it was last done."
+		   });
+		addAnnotation
+		  (getUpkeepTask_Effort(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Work it takes. Usual unit h. Range from 0 h to 1000 h."
+		   });
+		addAnnotation
+		  (getUpkeepTask_Cost(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What it costs each time. Usual unit cur. Range from 0 upwards."
+		   });
+		addAnnotation
+		  (getUpkeepTask_Who(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Who does it."
+		   });
+		addAnnotation
+		  (getUpkeepTask_Checklist(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Steps, one on each line."
+		   });
+		addAnnotation
+		  (getUpkeepTask_Spares(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Parts and tools needed, one on each line."
+		   });
+		addAnnotation
+		  (getUpkeepTask_Source(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Where the interval comes from."
+		   });
+		addAnnotation
+		  (getUpkeepTask_Hazard(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What can hurt the one who does it, and what to mind."
+		   });
+		addAnnotation
+		  (safetyMeasureEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A hazard and what keeps it in check."
+		   });
+		addAnnotation
+		  (getSafetyMeasure_Element(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Where."
+		   });
+		addAnnotation
+		  (getSafetyMeasure_Hazard(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What can go wrong."
+		   });
+		addAnnotation
+		  (getSafetyMeasure_Control(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What keeps it in check."
+		   });
+		addAnnotation
+		  (getSafetyMeasure_Limit(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "When it is no longer in check."
+		   });
+		addAnnotation
+		  (getSafetyMeasure_Check(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "How and how often it is looked at."
+		   });
+		addAnnotation
+		  (getSafetyMeasure_Action(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What is done then."
+		   });
+		addAnnotation
+		  (getSafetyMeasure_Who(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Who does it."
+		   });
+		addAnnotation
+		  (inspectionEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A sanitary inspection."
+		   });
+		addAnnotation
+		  (getInspection_Date(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Day."
+		   });
+		addAnnotation
+		  (getInspection_Inspector(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Who made it."
+		   });
+		addAnnotation
+		  (getInspection_Answers(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Answers."
+		   });
+		addAnnotation
+		  (inspectionAnswerEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Answer to a question of an inspection."
+		   });
+		addAnnotation
+		  (getInspectionAnswer_Question(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Code of the question."
+		   });
+		addAnnotation
+		  (getInspectionAnswer_Answer(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Answer."
+		   });
+		addAnnotation
+		  (getInspectionAnswer_Remark(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What was seen."
+		   });
+		addAnnotation
+		  (readingEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A value that was read on the site."
+		   });
+		addAnnotation
+		  (getReading_Date(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Day."
+		   });
+		addAnnotation
+		  (getReading_Time(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Time; not given means not known."
+		   });
+		addAnnotation
+		  (getReading_Kind(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What was read."
+		   });
+		addAnnotation
+		  (getReading_Value(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Value with its unit; a pure number for pH."
+		   });
+		addAnnotation
+		  (getReading_Element(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Where."
+		   });
+		addAnnotation
+		  (getReading_Reader(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Who read it."
+		   });
+		addAnnotation
+		  (waterTestEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A result of a test of the water."
+		   });
+		addAnnotation
+		  (getWaterTest_Date(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Day of the sample."
+		   });
+		addAnnotation
+		  (getWaterTest_Parameter(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What was looked for."
+		   });
+		addAnnotation
+		  (getWaterTest_Value(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Result as a number; not given means none found. Range from 0 upwards."
+		   });
+		addAnnotation
+		  (getWaterTest_BelowDetection(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Whether the number is a limit of detection and the true value lies below it."
+		   });
+		addAnnotation
+		  (getWaterTest_Unit(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Unit as the laboratory writes it."
+		   });
+		addAnnotation
+		  (getWaterTest_Limit(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Limit in the same unit that the result is held against. Range from 0 upwards."
+		   });
+		addAnnotation
+		  (getWaterTest_LimitSource(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Where the limit comes from."
+		   });
+		addAnnotation
+		  (getWaterTest_Laboratory(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Who tested."
+		   });
+		addAnnotation
+		  (getWaterTest_Element(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Where the sample was taken."
+		   });
+		addAnnotation
+		  (getWaterTest_Action(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What was done about it."
+		   });
+		addAnnotation
+		  (incidentEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Something that went wrong."
+		   });
+		addAnnotation
+		  (getIncident_Kind(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What it was."
+		   });
+		addAnnotation
+		  (getIncident_From(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Day it began."
+		   });
+		addAnnotation
+		  (getIncident_To(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Day it ended; not given means not over or one day."
+		   });
+		addAnnotation
+		  (getIncident_Element(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Where."
+		   });
+		addAnnotation
+		  (getIncident_VolumeLost(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Water lost. Usual unit m3. Range from 0 m3 to 1000000 m3."
+		   });
+		addAnnotation
+		  (getIncident_Action(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What was done."
+		   });
+		addAnnotation
+		  (sharedSchemeEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "How a system that several households share is run."
+		   });
+		addAnnotation
+		  (getSharedScheme_Families(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Number of families. Range from 0 to 100000."
+		   });
+		addAnnotation
+		  (getSharedScheme_PeoplePerFamily(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "People in a family. Range from 0 to 100."
+		   });
+		addAnnotation
+		  (getSharedScheme_KeyHolder(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Who keeps the key."
+		   });
+		addAnnotation
+		  (getSharedScheme_Ration(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Ration of a family. Usual unit L/d. Range from 0 L/d to 100 m3/d."
+		   });
+		addAnnotation
+		  (getSharedScheme_MonthlyFee(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Fee of a family each month. Usual unit cur. Range from 0 upwards."
+		   });
+		addAnnotation
+		  (getSharedScheme_NightLoss(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Flow measured at night when nobody draws. Usual unit L/min. Range from 0 L/min to 1000 L/min."
+		   });
+		addAnnotation
+		  (getSharedScheme_CashBook(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Money taken and spent."
+		   });
+		addAnnotation
+		  (cashEntryEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Money taken or spent."
+		   });
+		addAnnotation
+		  (getCashEntry_Date(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Day."
+		   });
+		addAnnotation
+		  (getCashEntry_Amount(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Amount; negative where spent. Usual unit cur."
+		   });
+		addAnnotation
+		  (getCashEntry_What(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What for."
+		   });
+		addAnnotation
+		  (getCashEntry_Who(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Who paid or was paid."
+		   });
+		addAnnotation
+		  (remarkEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What a reviewer says about an element, and sign-offs."
+		   });
+		addAnnotation
+		  (getRemark_Kind(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What it is."
+		   });
+		addAnnotation
+		  (getRemark_Element(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What it is about; not given means the whole site."
+		   });
+		addAnnotation
+		  (getRemark_Author(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Who says it."
+		   });
+		addAnnotation
+		  (getRemark_Role(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "In what capacity, such as design engineer, and licence number where it matters."
+		   });
+		addAnnotation
+		  (getRemark_Date(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Day."
+		   });
+		addAnnotation
+		  (getRemark_Text(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What is said."
+		   });
+		addAnnotation
+		  (getRemark_Fingerprint(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Fingerprint of what the author saw; a sign-off is out of date when it no longer matches."
+		   });
+		addAnnotation
+		  (getRemark_RestsOn(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Features and findings that the fingerprint covers, by name."
+		   });
+		addAnnotation
+		  (getRemark_Settled(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Whether nothing is left to be done about it."
+		   });
+		addAnnotation
+		  (getRemark_Replies(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Answers to it."
+		   });
+		addAnnotation
+		  (extensionEntryEClass,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A value that belongs to a plug-in; kept and written back even when the plug-in is absent."
+		   });
+		addAnnotation
+		  (getExtensionEntry_Plugin(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Identifier of the plug-in."
+		   });
+		addAnnotation
+		  (getExtensionEntry_Schema(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Version of the plug-in\'s own schema. Range from 1 upwards. Default 1."
+		   });
+		addAnnotation
+		  (getExtensionEntry_Key(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Key within the plug-in."
+		   });
+		addAnnotation
+		  (getExtensionEntry_Type(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Type of the value."
+		   });
+		addAnnotation
+		  (getExtensionEntry_Value(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Value as text."
+		   });
+		addAnnotation
+		  (getExtensionEntry_Element(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Element it belongs to; not given means the whole site."
+		   });
+		addAnnotation
+		  (rainFormatEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "How a rain file is written."
+		   });
+		addAnnotation
+		  (rainFormatEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Found from the content of the file."
+		   });
+		addAnnotation
+		  (rainFormatEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "GHCN-Daily fixed-width records (.dly)."
+		   });
+		addAnnotation
+		  (rainFormatEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "GHCN-Daily station table in CSV."
+		   });
+		addAnnotation
+		  (rainFormatEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Any CSV file with a date column and a depth column."
+		   });
+		addAnnotation
+		  (depthUnitEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Unit of the depths in a rain file."
+		   });
+		addAnnotation
+		  (depthUnitEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Found from the header of the column or from the format."
+		   });
+		addAnnotation
+		  (depthUnitEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Millimetres."
+		   });
+		addAnnotation
+		  (depthUnitEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Tenths of a millimetre."
+		   });
+		addAnnotation
+		  (depthUnitEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Inches."
+		   });
+		addAnnotation
+		  (depthUnitEEnum.getELiterals().get(4),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Hundredths of an inch."
+		   });
+		addAnnotation
+		  (gapMethodEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What a calculation does with days that have no depth."
+		   });
+		addAnnotation
+		  (gapMethodEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Refuse to calculate while a day is missing."
+		   });
+		addAnnotation
+		  (gapMethodEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Take a missing day as dry."
+		   });
+		addAnnotation
+		  (gapMethodEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Take the mean of that day of the year."
+		   });
+		addAnnotation
+		  (gapMethodEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Take the depth of the donor record, scaled to the normals of this place."
+		   });
+		addAnnotation
+		  (weekdayEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A day of the week."
+		   });
+		addAnnotation
+		  (weekdayEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Monday."
+		   });
+		addAnnotation
+		  (weekdayEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Tuesday."
+		   });
+		addAnnotation
+		  (weekdayEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Wednesday."
+		   });
+		addAnnotation
+		  (weekdayEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Thursday."
+		   });
+		addAnnotation
+		  (weekdayEEnum.getELiterals().get(4),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Friday."
+		   });
+		addAnnotation
+		  (weekdayEEnum.getELiterals().get(5),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Saturday."
+		   });
+		addAnnotation
+		  (weekdayEEnum.getELiterals().get(6),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Sunday."
+		   });
+		addAnnotation
+		  (roofMaterialEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What a roof is covered with."
+		   });
+		addAnnotation
+		  (roofMaterialEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Not stated."
+		   });
+		addAnnotation
+		  (roofMaterialEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Galvanised corrugated or flat steel sheet."
+		   });
+		addAnnotation
+		  (roofMaterialEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Steel sheet with an aluminium-zinc or painted coating."
+		   });
+		addAnnotation
+		  (roofMaterialEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Aluminium sheet."
+		   });
+		addAnnotation
+		  (roofMaterialEEnum.getELiterals().get(4),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Clay tiles."
+		   });
+		addAnnotation
+		  (roofMaterialEEnum.getELiterals().get(5),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Concrete tiles."
+		   });
+		addAnnotation
+		  (roofMaterialEEnum.getELiterals().get(6),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Slate."
+		   });
+		addAnnotation
+		  (roofMaterialEEnum.getELiterals().get(7),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Flat concrete slab."
+		   });
+		addAnnotation
+		  (roofMaterialEEnum.getELiterals().get(8),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Bitumen felt or shingles."
+		   });
+		addAnnotation
+		  (roofMaterialEEnum.getELiterals().get(9),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Sheet of asbestos-cement. Do not cut, drill or brush it; ask a licensed remover."
+		   });
+		addAnnotation
+		  (roofMaterialEEnum.getELiterals().get(10),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Fibre-cement sheet without asbestos."
+		   });
+		addAnnotation
+		  (roofMaterialEEnum.getELiterals().get(11),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Plastic sheet or membrane."
+		   });
+		addAnnotation
+		  (roofMaterialEEnum.getELiterals().get(12),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Thatch."
+		   });
+		addAnnotation
+		  (roofMaterialEEnum.getELiterals().get(13),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Timber shingles."
+		   });
+		addAnnotation
+		  (roofMaterialEEnum.getELiterals().get(14),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Copper sheet."
+		   });
+		addAnnotation
+		  (roofMaterialEEnum.getELiterals().get(15),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Zinc sheet."
+		   });
+		addAnnotation
+		  (roofMaterialEEnum.getELiterals().get(16),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Lead sheet. Water from it is not for drinking."
+		   });
+		addAnnotation
+		  (roofMaterialEEnum.getELiterals().get(17),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Planted roof."
+		   });
+		addAnnotation
+		  (roofMaterialEEnum.getELiterals().get(18),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Something else, described in the note."
+		   });
+		addAnnotation
+		  (runoffBasisEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What a runoff coefficient already holds."
+		   });
+		addAnnotation
+		  (runoffBasisEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Not stated."
+		   });
+		addAnnotation
+		  (runoffBasisEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Losses of one storm after wetting; initial loss is taken off apart from it."
+		   });
+		addAnnotation
+		  (runoffBasisEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "All losses of a year, initial loss and splash among them; nothing else is to be taken off."
+		   });
+		addAnnotation
+		  (hazardEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Something near or on a roof that spoils the water or the catchment."
+		   });
+		addAnnotation
+		  (hazardEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Trees or branches above the roof."
+		   });
+		addAnnotation
+		  (hazardEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Birds perch or nest on the roof."
+		   });
+		addAnnotation
+		  (hazardEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Rats, possums, monkeys or other animals reach the roof or gutters."
+		   });
+		addAnnotation
+		  (hazardEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Crop spraying near by."
+		   });
+		addAnnotation
+		  (hazardEEnum.getELiterals().get(4),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Smoke or soot of a stove or flue settles on the roof."
+		   });
+		addAnnotation
+		  (hazardEEnum.getELiterals().get(5),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Heavy road traffic near by."
+		   });
+		addAnnotation
+		  (hazardEEnum.getELiterals().get(6),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Smelter, mine, kiln or factory near by."
+		   });
+		addAnnotation
+		  (hazardEEnum.getELiterals().get(7),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Much dust from roads or fields."
+		   });
+		addAnnotation
+		  (hazardEEnum.getELiterals().get(8),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Salt spray."
+		   });
+		addAnnotation
+		  (hazardEEnum.getELiterals().get(9),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Lead flashing or lead-headed nails."
+		   });
+		addAnnotation
+		  (hazardEEnum.getELiterals().get(10),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Paint that holds or may hold lead."
+		   });
+		addAnnotation
+		  (hazardEEnum.getELiterals().get(11),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Timber treated with arsenic, copper or tar in touch with the water."
+		   });
+		addAnnotation
+		  (hazardEEnum.getELiterals().get(12),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Bitumen paint or felt patches."
+		   });
+		addAnnotation
+		  (hazardEEnum.getELiterals().get(13),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A stove pipe or gas flue ends on the roof."
+		   });
+		addAnnotation
+		  (hazardEEnum.getELiterals().get(14),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "People walk, sleep or dry goods on the roof."
+		   });
+		addAnnotation
+		  (gutterProfileEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Shape of the cross-section of a gutter."
+		   });
+		addAnnotation
+		  (gutterProfileEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Not stated."
+		   });
+		addAnnotation
+		  (gutterProfileEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Half a circle; the width is the diameter."
+		   });
+		addAnnotation
+		  (gutterProfileEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A rectangle of width and depth."
+		   });
+		addAnnotation
+		  (gutterProfileEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A trapezium of top width, sole width and depth."
+		   });
+		addAnnotation
+		  (gutterProfileEEnum.getELiterals().get(4),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A triangle (valley) of width and depth."
+		   });
+		addAnnotation
+		  (outletShapeEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "How water leaves a gutter."
+		   });
+		addAnnotation
+		  (outletShapeEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Not stated."
+		   });
+		addAnnotation
+		  (outletShapeEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A hole with a sharp edge."
+		   });
+		addAnnotation
+		  (outletShapeEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A hole with a rounded edge."
+		   });
+		addAnnotation
+		  (outletShapeEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A box or funnel below the gutter."
+		   });
+		addAnnotation
+		  (outletShapeEEnum.getELiterals().get(4),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "The open end of the gutter."
+		   });
+		addAnnotation
+		  (tankKindEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What sort of tank it is."
+		   });
+		addAnnotation
+		  (tankKindEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Not stated."
+		   });
+		addAnnotation
+		  (tankKindEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A large tank in or on the ground, built in place."
+		   });
+		addAnnotation
+		  (tankKindEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A tank on a stand, filled by a pump, that feeds taps by gravity."
+		   });
+		addAnnotation
+		  (tankKindEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A barrel or drum."
+		   });
+		addAnnotation
+		  (tankKindEEnum.getELiterals().get(4),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A plastic container in a cage, about one cubic metre."
+		   });
+		addAnnotation
+		  (tankKindEEnum.getELiterals().get(5),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A moulded plastic tank."
+		   });
+		addAnnotation
+		  (tankKindEEnum.getELiterals().get(6),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A flexible bag."
+		   });
+		addAnnotation
+		  (tankKindEEnum.getELiterals().get(7),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Something else, described in the note."
+		   });
+		addAnnotation
+		  (tankMaterialEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What the wall of a tank is made of."
+		   });
+		addAnnotation
+		  (tankMaterialEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Not stated."
+		   });
+		addAnnotation
+		  (tankMaterialEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Reinforced concrete."
+		   });
+		addAnnotation
+		  (tankMaterialEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Ferrocement."
+		   });
+		addAnnotation
+		  (tankMaterialEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Brick, block or stone with a lining."
+		   });
+		addAnnotation
+		  (tankMaterialEEnum.getELiterals().get(4),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Polyethylene."
+		   });
+		addAnnotation
+		  (tankMaterialEEnum.getELiterals().get(5),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Galvanised steel."
+		   });
+		addAnnotation
+		  (tankMaterialEEnum.getELiterals().get(6),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Steel with a liner."
+		   });
+		addAnnotation
+		  (tankMaterialEEnum.getELiterals().get(7),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Stainless steel."
+		   });
+		addAnnotation
+		  (tankMaterialEEnum.getELiterals().get(8),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Glass-reinforced plastic."
+		   });
+		addAnnotation
+		  (tankMaterialEEnum.getELiterals().get(9),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Timber with a liner."
+		   });
+		addAnnotation
+		  (tankMaterialEEnum.getELiterals().get(10),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Flexible sheet."
+		   });
+		addAnnotation
+		  (tankMaterialEEnum.getELiterals().get(11),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Something else, described in the note."
+		   });
+		addAnnotation
+		  (tankCoverEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "How the top of a tank is closed."
+		   });
+		addAnnotation
+		  (tankCoverEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Not stated."
+		   });
+		addAnnotation
+		  (tankCoverEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A tight roof with a locked hatch, every opening screened."
+		   });
+		addAnnotation
+		  (tankCoverEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A roof with screened openings."
+		   });
+		addAnnotation
+		  (tankCoverEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A loose lid."
+		   });
+		addAnnotation
+		  (tankCoverEEnum.getELiterals().get(4),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "No cover."
+		   });
+		addAnnotation
+		  (placeInGroundEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "How a tank stands."
+		   });
+		addAnnotation
+		  (placeInGroundEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Not stated."
+		   });
+		addAnnotation
+		  (placeInGroundEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "On a base at ground level."
+		   });
+		addAnnotation
+		  (placeInGroundEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Wholly below ground."
+		   });
+		addAnnotation
+		  (placeInGroundEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Partly below ground."
+		   });
+		addAnnotation
+		  (placeInGroundEEnum.getELiterals().get(4),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "On a stand above ground."
+		   });
+		addAnnotation
+		  (tankLinkKindEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "How two tanks share water."
+		   });
+		addAnnotation
+		  (tankLinkKindEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Not stated."
+		   });
+		addAnnotation
+		  (tankLinkKindEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Joined low down by an open pipe, so that both stand at one level."
+		   });
+		addAnnotation
+		  (tankLinkKindEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "The first spills or is let into the second."
+		   });
+		addAnnotation
+		  (tankLinkKindEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Water is moved from the first to the second by hand or by a transfer pump."
+		   });
+		addAnnotation
+		  (runUseEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What a run of pipe is for."
+		   });
+		addAnnotation
+		  (runUseEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Not stated."
+		   });
+		addAnnotation
+		  (runUseEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "From a pump up to a tank."
+		   });
+		addAnnotation
+		  (runUseEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "From a tank to a pump."
+		   });
+		addAnnotation
+		  (runUseEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "From a tank down to taps."
+		   });
+		addAnnotation
+		  (runUseEEnum.getELiterals().get(4),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "From a pump or pressure vessel to taps."
+		   });
+		addAnnotation
+		  (runUseEEnum.getELiterals().get(5),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Overflow or drain away from the site\'s use."
+		   });
+		addAnnotation
+		  (pipeMaterialEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What a pipe is made of."
+		   });
+		addAnnotation
+		  (pipeMaterialEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Not stated."
+		   });
+		addAnnotation
+		  (pipeMaterialEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Unplasticised PVC."
+		   });
+		addAnnotation
+		  (pipeMaterialEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Polyethylene (HDPE)."
+		   });
+		addAnnotation
+		  (pipeMaterialEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Polypropylene (PPR)."
+		   });
+		addAnnotation
+		  (pipeMaterialEEnum.getELiterals().get(4),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Galvanised steel."
+		   });
+		addAnnotation
+		  (pipeMaterialEEnum.getELiterals().get(5),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Plain steel."
+		   });
+		addAnnotation
+		  (pipeMaterialEEnum.getELiterals().get(6),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Stainless steel."
+		   });
+		addAnnotation
+		  (pipeMaterialEEnum.getELiterals().get(7),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Copper."
+		   });
+		addAnnotation
+		  (pipeMaterialEEnum.getELiterals().get(8),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Cast or ductile iron."
+		   });
+		addAnnotation
+		  (pipeMaterialEEnum.getELiterals().get(9),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Flexible hose."
+		   });
+		addAnnotation
+		  (pipeMaterialEEnum.getELiterals().get(10),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Something else, described in the note."
+		   });
+		addAnnotation
+		  (fittingKindEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A fitting or change of section in a run of pipe."
+		   });
+		addAnnotation
+		  (fittingKindEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Not stated."
+		   });
+		addAnnotation
+		  (fittingKindEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Entrance flush with the wall, sharp edge."
+		   });
+		addAnnotation
+		  (fittingKindEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Entrance of a pipe that projects inward."
+		   });
+		addAnnotation
+		  (fittingKindEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Entrance with a rounded edge."
+		   });
+		addAnnotation
+		  (fittingKindEEnum.getELiterals().get(4),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Exit into a tank or the air."
+		   });
+		addAnnotation
+		  (fittingKindEEnum.getELiterals().get(5),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Elbow of 90 degrees."
+		   });
+		addAnnotation
+		  (fittingKindEEnum.getELiterals().get(6),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Elbow of 45 degrees."
+		   });
+		addAnnotation
+		  (fittingKindEEnum.getELiterals().get(7),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Bend of large radius, 90 degrees."
+		   });
+		addAnnotation
+		  (fittingKindEEnum.getELiterals().get(8),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Bend of 180 degrees."
+		   });
+		addAnnotation
+		  (fittingKindEEnum.getELiterals().get(9),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Tee, straight through."
+		   });
+		addAnnotation
+		  (fittingKindEEnum.getELiterals().get(10),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Tee, into or out of the branch."
+		   });
+		addAnnotation
+		  (fittingKindEEnum.getELiterals().get(11),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Gate valve, open."
+		   });
+		addAnnotation
+		  (fittingKindEEnum.getELiterals().get(12),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Ball valve, full bore, open."
+		   });
+		addAnnotation
+		  (fittingKindEEnum.getELiterals().get(13),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Globe valve, open."
+		   });
+		addAnnotation
+		  (fittingKindEEnum.getELiterals().get(14),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Angle valve, open."
+		   });
+		addAnnotation
+		  (fittingKindEEnum.getELiterals().get(15),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Butterfly valve, open."
+		   });
+		addAnnotation
+		  (fittingKindEEnum.getELiterals().get(16),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Swing check valve."
+		   });
+		addAnnotation
+		  (fittingKindEEnum.getELiterals().get(17),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Lift or spring check valve."
+		   });
+		addAnnotation
+		  (fittingKindEEnum.getELiterals().get(18),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Foot valve with strainer."
+		   });
+		addAnnotation
+		  (fittingKindEEnum.getELiterals().get(19),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Strainer, clean."
+		   });
+		addAnnotation
+		  (fittingKindEEnum.getELiterals().get(20),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Water meter."
+		   });
+		addAnnotation
+		  (fittingKindEEnum.getELiterals().get(21),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Float valve, open."
+		   });
+		addAnnotation
+		  (fittingKindEEnum.getELiterals().get(22),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Sudden or conical change to a smaller bore."
+		   });
+		addAnnotation
+		  (fittingKindEEnum.getELiterals().get(23),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Sudden or conical change to a larger bore."
+		   });
+		addAnnotation
+		  (fittingKindEEnum.getELiterals().get(24),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Straight coupling or union."
+		   });
+		addAnnotation
+		  (fittingKindEEnum.getELiterals().get(25),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Something else; its loss coefficient must be given."
+		   });
+		addAnnotation
+		  (pumpKindEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What drives and where stands a pump."
+		   });
+		addAnnotation
+		  (pumpKindEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Not stated."
+		   });
+		addAnnotation
+		  (pumpKindEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A pump beside the water, with a suction pipe."
+		   });
+		addAnnotation
+		  (pumpKindEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A pump under water."
+		   });
+		addAnnotation
+		  (pumpKindEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A pump worked by hand or foot."
+		   });
+		addAnnotation
+		  (pumpArrangementEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "How several equal pumps work together."
+		   });
+		addAnnotation
+		  (pumpArrangementEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "One works; others, if any, stand by."
+		   });
+		addAnnotation
+		  (pumpArrangementEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "All work one after the other: heads add."
+		   });
+		addAnnotation
+		  (pumpArrangementEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "All work side by side: flows add."
+		   });
+		addAnnotation
+		  (energySourceEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What drives a pump or a lamp."
+		   });
+		addAnnotation
+		  (energySourceEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Not stated."
+		   });
+		addAnnotation
+		  (energySourceEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Mains electricity."
+		   });
+		addAnnotation
+		  (energySourceEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Solar panels without battery."
+		   });
+		addAnnotation
+		  (energySourceEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Solar panels with battery."
+		   });
+		addAnnotation
+		  (energySourceEEnum.getELiterals().get(4),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Engine generator."
+		   });
+		addAnnotation
+		  (energySourceEEnum.getELiterals().get(5),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Engine on the shaft."
+		   });
+		addAnnotation
+		  (energySourceEEnum.getELiterals().get(6),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "People."
+		   });
+		addAnnotation
+		  (tapKindEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What kind of outlet water is drawn at."
+		   });
+		addAnnotation
+		  (tapKindEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Not stated."
+		   });
+		addAnnotation
+		  (tapKindEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A tap at a sink or wall."
+		   });
+		addAnnotation
+		  (tapKindEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A public tap stand."
+		   });
+		addAnnotation
+		  (tapKindEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A self-closing push tap."
+		   });
+		addAnnotation
+		  (tapKindEEnum.getELiterals().get(4),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A shower."
+		   });
+		addAnnotation
+		  (tapKindEEnum.getELiterals().get(5),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A cistern of a toilet."
+		   });
+		addAnnotation
+		  (tapKindEEnum.getELiterals().get(6),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A hose connection."
+		   });
+		addAnnotation
+		  (tapKindEEnum.getELiterals().get(7),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A drinking fountain."
+		   });
+		addAnnotation
+		  (tapKindEEnum.getELiterals().get(8),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A tap at the foot of a barrel."
+		   });
+		addAnnotation
+		  (tapKindEEnum.getELiterals().get(9),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A float valve that fills another container."
+		   });
+		addAnnotation
+		  (purposeEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What water is used for; it sets how clean it must be."
+		   });
+		addAnnotation
+		  (purposeEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Not stated."
+		   });
+		addAnnotation
+		  (purposeEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Watering plants that are not eaten raw, or the soil of those that are."
+		   });
+		addAnnotation
+		  (purposeEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Drinking water of animals."
+		   });
+		addAnnotation
+		  (purposeEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Flushing toilets."
+		   });
+		addAnnotation
+		  (purposeEEnum.getELiterals().get(4),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Washing clothes."
+		   });
+		addAnnotation
+		  (purposeEEnum.getELiterals().get(5),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Washing hands and body."
+		   });
+		addAnnotation
+		  (purposeEEnum.getELiterals().get(6),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Cooking and washing of food and dishes."
+		   });
+		addAnnotation
+		  (purposeEEnum.getELiterals().get(7),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Drinking, brushing teeth, mixing infant food."
+		   });
+		addAnnotation
+		  (purposeEEnum.getELiterals().get(8),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Cleaning floors and rooms."
+		   });
+		addAnnotation
+		  (purposeEEnum.getELiterals().get(9),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Building work."
+		   });
+		addAnnotation
+		  (purposeEEnum.getELiterals().get(10),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Something else, described in the note."
+		   });
+		addAnnotation
+		  (disinfectantProductEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "In which form chlorine is bought."
+		   });
+		addAnnotation
+		  (disinfectantProductEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Not stated."
+		   });
+		addAnnotation
+		  (disinfectantProductEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Sodium hypochlorite solution (bleach)."
+		   });
+		addAnnotation
+		  (disinfectantProductEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Calcium hypochlorite granules."
+		   });
+		addAnnotation
+		  (disinfectantProductEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Tablets of stated strength."
+		   });
+		addAnnotation
+		  (strengthBasisEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What the strength of a chlorine product refers to."
+		   });
+		addAnnotation
+		  (strengthBasisEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Weight for volume for a liquid, weight for weight for a solid."
+		   });
+		addAnnotation
+		  (strengthBasisEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Grams of available chlorine in 100 mL of product."
+		   });
+		addAnnotation
+		  (strengthBasisEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Grams of available chlorine in 100 g of product."
+		   });
+		addAnnotation
+		  (stepKindEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What a step of a treatment train does."
+		   });
+		addAnnotation
+		  (stepKindEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Not stated."
+		   });
+		addAnnotation
+		  (stepKindEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A mesh screen or leaf guard."
+		   });
+		addAnnotation
+		  (stepKindEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Still water in which dirt sinks."
+		   });
+		addAnnotation
+		  (stepKindEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A string-wound, spun or pleated cartridge that holds dirt."
+		   });
+		addAnnotation
+		  (stepKindEEnum.getELiterals().get(4),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A ceramic candle or block."
+		   });
+		addAnnotation
+		  (stepKindEEnum.getELiterals().get(5),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A ceramic candle or block with silver."
+		   });
+		addAnnotation
+		  (stepKindEEnum.getELiterals().get(6),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A bed or cartridge of granular activated carbon."
+		   });
+		addAnnotation
+		  (stepKindEEnum.getELiterals().get(7),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A block of activated carbon."
+		   });
+		addAnnotation
+		  (stepKindEEnum.getELiterals().get(8),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A slow sand filter."
+		   });
+		addAnnotation
+		  (stepKindEEnum.getELiterals().get(9),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A rapid sand or multimedia filter."
+		   });
+		addAnnotation
+		  (stepKindEEnum.getELiterals().get(10),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A microfiltration membrane."
+		   });
+		addAnnotation
+		  (stepKindEEnum.getELiterals().get(11),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "An ultrafiltration membrane."
+		   });
+		addAnnotation
+		  (stepKindEEnum.getELiterals().get(12),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A reverse osmosis membrane."
+		   });
+		addAnnotation
+		  (stepKindEEnum.getELiterals().get(13),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "An ultraviolet lamp."
+		   });
+		addAnnotation
+		  (stepKindEEnum.getELiterals().get(14),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Boiling."
+		   });
+		addAnnotation
+		  (stepKindEEnum.getELiterals().get(15),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Bottles in the sun."
+		   });
+		addAnnotation
+		  (stepKindEEnum.getELiterals().get(16),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Chlorine."
+		   });
+		addAnnotation
+		  (stepKindEEnum.getELiterals().get(17),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Limestone or calcite that hardens soft water."
+		   });
+		addAnnotation
+		  (stepKindEEnum.getELiterals().get(18),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A closed vessel with a tap."
+		   });
+		addAnnotation
+		  (stepKindEEnum.getELiterals().get(19),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Something else, described in the note."
+		   });
+		addAnnotation
+		  (ratingBasisEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What the rating of a filter means."
+		   });
+		addAnnotation
+		  (ratingBasisEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Not stated; taken as nominal."
+		   });
+		addAnnotation
+		  (ratingBasisEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Most, not all, particles of that size are held."
+		   });
+		addAnnotation
+		  (ratingBasisEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Practically all particles of that size are held."
+		   });
+		addAnnotation
+		  (pathogenGroupEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A group of germs that a step removes or kills together."
+		   });
+		addAnnotation
+		  (pathogenGroupEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Not stated."
+		   });
+		addAnnotation
+		  (pathogenGroupEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Bacteria, such as E. coli and Campylobacter."
+		   });
+		addAnnotation
+		  (pathogenGroupEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Viruses, such as rotavirus."
+		   });
+		addAnnotation
+		  (pathogenGroupEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Giardia cysts."
+		   });
+		addAnnotation
+		  (pathogenGroupEEnum.getELiterals().get(4),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Cryptosporidium oocysts."
+		   });
+		addAnnotation
+		  (pathogenGroupEEnum.getELiterals().get(5),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Eggs of worms."
+		   });
+		addAnnotation
+		  (costCategoryEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Category of a cost over the life of a service."
+		   });
+		addAnnotation
+		  (costCategoryEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Not stated."
+		   });
+		addAnnotation
+		  (costCategoryEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "First building and buying (CapEx)."
+		   });
+		addAnnotation
+		  (costCategoryEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Operation and minor maintenance, labour among it (OpEx)."
+		   });
+		addAnnotation
+		  (costCategoryEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Energy; part of operation, shown apart."
+		   });
+		addAnnotation
+		  (costCategoryEEnum.getELiterals().get(4),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Cartridges, chlorine, tests; part of operation, shown apart."
+		   });
+		addAnnotation
+		  (costCategoryEEnum.getELiterals().get(5),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Renewal and replacement (CapManEx)."
+		   });
+		addAnnotation
+		  (costCategoryEEnum.getELiterals().get(6),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Interest and fees (CoC)."
+		   });
+		addAnnotation
+		  (costCategoryEEnum.getELiterals().get(7),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Support by those near by: training, visits (ExpDS)."
+		   });
+		addAnnotation
+		  (costCategoryEEnum.getELiterals().get(8),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Support by those further off: planning, policy (ExpIDS)."
+		   });
+		addAnnotation
+		  (supplyKindEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Another way to get the same water."
+		   });
+		addAnnotation
+		  (supplyKindEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Not stated."
+		   });
+		addAnnotation
+		  (supplyKindEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A piped supply."
+		   });
+		addAnnotation
+		  (supplyKindEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Water brought by tanker."
+		   });
+		addAnnotation
+		  (supplyKindEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A well or borehole."
+		   });
+		addAnnotation
+		  (supplyKindEEnum.getELiterals().get(4),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Bottled water."
+		   });
+		addAnnotation
+		  (supplyKindEEnum.getELiterals().get(5),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Water carried by people from a source."
+		   });
+		addAnnotation
+		  (supplyKindEEnum.getELiterals().get(6),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Something else, described in the note."
+		   });
+		addAnnotation
+		  (priceBasisEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Whether prices and discount rate hold inflation."
+		   });
+		addAnnotation
+		  (priceBasisEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "In money of the base year; the discount rate is without inflation."
+		   });
+		addAnnotation
+		  (priceBasisEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "In money of each year; the discount rate holds inflation."
+		   });
+		addAnnotation
+		  (readingKindEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What was read."
+		   });
+		addAnnotation
+		  (readingKindEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Not stated."
+		   });
+		addAnnotation
+		  (readingKindEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Depth of water above the floor of a tank."
+		   });
+		addAnnotation
+		  (readingKindEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Volume of water in a tank."
+		   });
+		addAnnotation
+		  (readingKindEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A meter\'s running total."
+		   });
+		addAnnotation
+		  (readingKindEEnum.getELiterals().get(4),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Depth of rain in the day before."
+		   });
+		addAnnotation
+		  (readingKindEEnum.getELiterals().get(5),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Free chlorine."
+		   });
+		addAnnotation
+		  (readingKindEEnum.getELiterals().get(6),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Turbidity."
+		   });
+		addAnnotation
+		  (readingKindEEnum.getELiterals().get(7),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "pH of the water."
+		   });
+		addAnnotation
+		  (readingKindEEnum.getELiterals().get(8),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Temperature of the water."
+		   });
+		addAnnotation
+		  (readingKindEEnum.getELiterals().get(9),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A flow, by bucket and stopwatch or meter."
+		   });
+		addAnnotation
+		  (readingKindEEnum.getELiterals().get(10),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A pressure."
+		   });
+		addAnnotation
+		  (readingKindEEnum.getELiterals().get(11),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Running hours of a pump, total."
+		   });
+		addAnnotation
+		  (readingKindEEnum.getELiterals().get(12),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "An energy meter\'s running total."
+		   });
+		addAnnotation
+		  (readingKindEEnum.getELiterals().get(13),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Level during a leak test with all valves shut."
+		   });
+		addAnnotation
+		  (readingKindEEnum.getELiterals().get(14),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Pressure during a test of a pipe."
+		   });
+		addAnnotation
+		  (waterParameterEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What a laboratory or a kit found."
+		   });
+		addAnnotation
+		  (waterParameterEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Not stated."
+		   });
+		addAnnotation
+		  (waterParameterEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "E. coli in 100 mL."
+		   });
+		addAnnotation
+		  (waterParameterEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Coliform bacteria in 100 mL."
+		   });
+		addAnnotation
+		  (waterParameterEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Hydrogen-sulphide strip: 1 black, 0 clear."
+		   });
+		addAnnotation
+		  (waterParameterEEnum.getELiterals().get(4),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Turbidity."
+		   });
+		addAnnotation
+		  (waterParameterEEnum.getELiterals().get(5),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "pH of the water."
+		   });
+		addAnnotation
+		  (waterParameterEEnum.getELiterals().get(6),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Free chlorine."
+		   });
+		addAnnotation
+		  (waterParameterEEnum.getELiterals().get(7),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Electrical conductivity."
+		   });
+		addAnnotation
+		  (waterParameterEEnum.getELiterals().get(8),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Hardness as calcium carbonate."
+		   });
+		addAnnotation
+		  (waterParameterEEnum.getELiterals().get(9),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Alkalinity as calcium carbonate."
+		   });
+		addAnnotation
+		  (waterParameterEEnum.getELiterals().get(10),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Lead."
+		   });
+		addAnnotation
+		  (waterParameterEEnum.getELiterals().get(11),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Copper."
+		   });
+		addAnnotation
+		  (waterParameterEEnum.getELiterals().get(12),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Zinc."
+		   });
+		addAnnotation
+		  (waterParameterEEnum.getELiterals().get(13),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Iron."
+		   });
+		addAnnotation
+		  (waterParameterEEnum.getELiterals().get(14),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Aluminium."
+		   });
+		addAnnotation
+		  (waterParameterEEnum.getELiterals().get(15),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Arsenic."
+		   });
+		addAnnotation
+		  (waterParameterEEnum.getELiterals().get(16),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Nitrate."
+		   });
+		addAnnotation
+		  (waterParameterEEnum.getELiterals().get(17),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Pesticides, sum or named in the note."
+		   });
+		addAnnotation
+		  (waterParameterEEnum.getELiterals().get(18),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Hydrocarbons, sum or named in the note."
+		   });
+		addAnnotation
+		  (waterParameterEEnum.getELiterals().get(19),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Asbestos fibres."
+		   });
+		addAnnotation
+		  (waterParameterEEnum.getELiterals().get(20),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Something else, named in the note."
+		   });
+		addAnnotation
+		  (incidentKindEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What went wrong."
+		   });
+		addAnnotation
+		  (incidentKindEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Not stated."
+		   });
+		addAnnotation
+		  (incidentKindEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "The water was spoiled."
+		   });
+		addAnnotation
+		  (incidentKindEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "People fell ill and the water may be the cause."
+		   });
+		addAnnotation
+		  (incidentKindEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A pipe or tank broke."
+		   });
+		addAnnotation
+		  (incidentKindEEnum.getELiterals().get(4),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Water was lost slowly."
+		   });
+		addAnnotation
+		  (incidentKindEEnum.getELiterals().get(5),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A tap ran unnoticed."
+		   });
+		addAnnotation
+		  (incidentKindEEnum.getELiterals().get(6),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "The pump did not work."
+		   });
+		addAnnotation
+		  (incidentKindEEnum.getELiterals().get(7),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "There was no power."
+		   });
+		addAnnotation
+		  (incidentKindEEnum.getELiterals().get(8),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A tank was empty."
+		   });
+		addAnnotation
+		  (incidentKindEEnum.getELiterals().get(9),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Spilled water did harm."
+		   });
+		addAnnotation
+		  (incidentKindEEnum.getELiterals().get(10),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A gutter, pipe or filter was blocked."
+		   });
+		addAnnotation
+		  (incidentKindEEnum.getELiterals().get(11),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Water or parts were taken."
+		   });
+		addAnnotation
+		  (incidentKindEEnum.getELiterals().get(12),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A person was hurt."
+		   });
+		addAnnotation
+		  (incidentKindEEnum.getELiterals().get(13),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Something else, described in the note."
+		   });
+		addAnnotation
+		  (remarkKindEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "What a reviewer says."
+		   });
+		addAnnotation
+		  (remarkKindEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Not stated."
+		   });
+		addAnnotation
+		  (remarkKindEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Something to be explained."
+		   });
+		addAnnotation
+		  (remarkKindEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Something that should be changed."
+		   });
+		addAnnotation
+		  (remarkKindEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "An answer to a question or objection."
+		   });
+		addAnnotation
+		  (remarkKindEEnum.getELiterals().get(4),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "The design was looked at and is accepted, on the basis that the fingerprint holds."
+		   });
+		addAnnotation
+		  (valueTypeEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Type of the value of an extension entry."
+		   });
+		addAnnotation
+		  (valueTypeEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Text."
+		   });
+		addAnnotation
+		  (valueTypeEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A number, as written by Java."
+		   });
+		addAnnotation
+		  (valueTypeEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A number with its unit."
+		   });
+		addAnnotation
+		  (valueTypeEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "true or false."
+		   });
+		addAnnotation
+		  (valueTypeEEnum.getELiterals().get(4),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A calendar day."
+		   });
+		addAnnotation
+		  (valueTypeEEnum.getELiterals().get(5),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A JSON document."
+		   });
+		addAnnotation
+		  (unitPreferenceEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "In which units a person wants to read; never changes a number."
+		   });
+		addAnnotation
+		  (unitPreferenceEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Metric units."
+		   });
+		addAnnotation
+		  (unitPreferenceEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "US customary units."
+		   });
+		addAnnotation
+		  (unitPreferenceEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Metric units but for imperial gallons, feet and inches."
+		   });
+		addAnnotation
+		  (topUpSourceEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Where water from outside comes from."
+		   });
+		addAnnotation
+		  (topUpSourceEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Not stated."
+		   });
+		addAnnotation
+		  (topUpSourceEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Lorry with a tank."
+		   });
+		addAnnotation
+		  (topUpSourceEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A piped supply."
+		   });
+		addAnnotation
+		  (topUpSourceEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A well or borehole."
+		   });
+		addAnnotation
+		  (topUpSourceEEnum.getELiterals().get(4),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Carried by people or animals."
+		   });
+		addAnnotation
+		  (checkAnswerEEnum,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Answer to a question of an inspection."
+		   });
+		addAnnotation
+		  (checkAnswerEEnum.getELiterals().get(0),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Not looked at."
+		   });
+		addAnnotation
+		  (checkAnswerEEnum.getELiterals().get(1),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Yes, the risk is there."
+		   });
+		addAnnotation
+		  (checkAnswerEEnum.getELiterals().get(2),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "No, the risk is not there."
+		   });
+		addAnnotation
+		  (checkAnswerEEnum.getELiterals().get(3),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "The question does not apply."
+		   });
+		addAnnotation
+		  (lengthEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A length or height. Usual unit m.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.LENGTH).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.LENGTH).convertToString(it);"
+		   });
+		addAnnotation
+		  (levelEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A height above (or, negative, below) the datum of the site. Usual unit m.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.LEVEL).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.LEVEL).convertToString(it);"
+		   });
+		addAnnotation
+		  (boreEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A small length such as the inside diameter of a pipe, a wall thickness or a gutter width. Usual unit mm.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.BORE).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.BORE).convertToString(it);"
+		   });
+		addAnnotation
+		  (rainDepthEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A depth of rain or of water lost from a surface. Usual unit mm.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.RAIN_DEPTH).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.RAIN_DEPTH).convertToString(it);"
+		   });
+		addAnnotation
+		  (particleSizeEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A particle size, such as the rating of a filter. Usual unit um.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.PARTICLE_SIZE).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.PARTICLE_SIZE).convertToString(it);"
+		   });
+		addAnnotation
+		  (headEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A head of water: energy for each weight of water. Usual unit m.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.HEAD).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.HEAD).convertToString(it);"
+		   });
+		addAnnotation
+		  (areaEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "An area of roof or ground. Usual unit m2.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.AREA).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.AREA).convertToString(it);"
+		   });
+		addAnnotation
+		  (openingAreaEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "An area of a small opening, such as a vent. Usual unit cm2.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.OPENING_AREA).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.OPENING_AREA).convertToString(it);"
+		   });
+		addAnnotation
+		  (volumeEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A volume of water stored or used. Usual unit m3.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.VOLUME).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.VOLUME).convertToString(it);"
+		   });
+		addAnnotation
+		  (smallVolumeEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A small volume, such as a first flush or a pressure vessel. Usual unit L.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.SMALL_VOLUME).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.SMALL_VOLUME).convertToString(it);"
+		   });
+		addAnnotation
+		  (flowEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A flow in a pipe, gutter or pump. Usual unit L/s.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.FLOW).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.FLOW).convertToString(it);"
+		   });
+		addAnnotation
+		  (tapFlowEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A flow at a tap, filter or diverter. Usual unit L/min.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.TAP_FLOW).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.TAP_FLOW).convertToString(it);"
+		   });
+		addAnnotation
+		  (dailyVolumeEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A volume of water each day. Usual unit L/d.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.DAILY_VOLUME).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.DAILY_VOLUME).convertToString(it);"
+		   });
+		addAnnotation
+		  (velocityEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A speed. Usual unit m/s.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.VELOCITY).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.VELOCITY).convertToString(it);"
+		   });
+		addAnnotation
+		  (pressureEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A pressure above that of the air around. Usual unit kPa.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.PRESSURE).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.PRESSURE).convertToString(it);"
+		   });
+		addAnnotation
+		  (pressureHeadEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A pressure given as metres of water; a bare m is read as metres of water. Usual unit m(head).",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.PRESSURE_HEAD).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.PRESSURE_HEAD).convertToString(it);"
+		   });
+		addAnnotation
+		  (temperatureEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A temperature. Usual unit degC.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.TEMPERATURE).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.TEMPERATURE).convertToString(it);"
+		   });
+		addAnnotation
+		  (powerEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A power. Usual unit W.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.POWER).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.POWER).convertToString(it);"
+		   });
+		addAnnotation
+		  (specificEnergyEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "An energy for each volume of water. Usual unit kWh/m3.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.SPECIFIC_ENERGY).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.SPECIFIC_ENERGY).convertToString(it);"
+		   });
+		addAnnotation
+		  (minutesEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A short span of time. Usual unit min.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.MINUTES).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.MINUTES).convertToString(it);"
+		   });
+		addAnnotation
+		  (hoursEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A span of hours. Usual unit h.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.HOURS).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.HOURS).convertToString(it);"
+		   });
+		addAnnotation
+		  (daysEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A span of days. Usual unit d.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.DAYS).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.DAYS).convertToString(it);"
+		   });
+		addAnnotation
+		  (yearsEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A span of years. Usual unit yr.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.YEARS).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.YEARS).convertToString(it);"
+		   });
+		addAnnotation
+		  (intensityEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A rain intensity. Usual unit mm/h.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.INTENSITY).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.INTENSITY).convertToString(it);"
+		   });
+		addAnnotation
+		  (concentrationEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A mass of something in a volume of water. Usual unit mg/L.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.CONCENTRATION).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.CONCENTRATION).convertToString(it);"
+		   });
+		addAnnotation
+		  (uvDoseEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A dose of ultraviolet light. Usual unit mJ/cm2.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.UV_DOSE).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.UV_DOSE).convertToString(it);"
+		   });
+		addAnnotation
+		  (turbidityEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A turbidity. Usual unit NTU.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.TURBIDITY).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.TURBIDITY).convertToString(it);"
+		   });
+		addAnnotation
+		  (densityEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A mass for each volume. Usual unit kg/L.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.DENSITY).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.DENSITY).convertToString(it);"
+		   });
+		addAnnotation
+		  (massEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A mass. Usual unit kg.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.MASS).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.MASS).convertToString(it);"
+		   });
+		addAnnotation
+		  (rotationalSpeedEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A speed of rotation. Usual unit rpm.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.ROTATIONAL_SPEED).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.ROTATIONAL_SPEED).convertToString(it);"
+		   });
+		addAnnotation
+		  (angleEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "An angle. Usual unit deg.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.ANGLE).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.ANGLE).convertToString(it);"
+		   });
+		addAnnotation
+		  (rateEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A number of events in a time. Usual unit 1/yr.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.RATE).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.RATE).convertToString(it);"
+		   });
+		addAnnotation
+		  (moneyEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "An amount in the currency of the site. Usual unit cur.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.MONEY).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.MONEY).convertToString(it);"
+		   });
+		addAnnotation
+		  (unitCostEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A cost for each volume of water. Usual unit cur/m3.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.UNIT_COST).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.UNIT_COST).convertToString(it);"
+		   });
+		addAnnotation
+		  (energyCostEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A cost for each amount of energy. Usual unit cur/kWh.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.ENERGY_COST).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.ENERGY_COST).convertToString(it);"
+		   });
+		addAnnotation
+		  (coefficientEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A pure number.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.COEFFICIENT).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.COEFFICIENT).convertToString(it);"
+		   });
+		addAnnotation
+		  (shareEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A share of a whole, as 65 % or 0.65. Usual unit %.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.SHARE).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.SHARE).convertToString(it);"
+		   });
+		addAnnotation
+		  (measurementEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A measured value in any unit of the catalogue.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.MEASUREMENT).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.MEASUREMENT).convertToString(it);"
+		   });
+		addAnnotation
+		  (dateEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A calendar day, as 2024-03-31.",
+			   "create", "return (java.time.LocalDate) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.DATE).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.DATE).convertToString(it);"
+		   });
+		addAnnotation
+		  (dayOfYearEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A day that comes every year, as 03-31 (month, day).",
+			   "create", "return (java.time.MonthDay) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.DAY_OF_YEAR).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.DAY_OF_YEAR).convertToString(it);"
+		   });
+		addAnnotation
+		  (timeOfDayEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A time of day, as 10:30.",
+			   "create", "return (java.time.LocalTime) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.TIME_OF_DAY).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.TIME_OF_DAY).convertToString(it);"
 		   });
 	}
 
@@ -10947,7 +17468,7 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 		   new String[]
 		   {
 			   "min", "0",
-			   "max", "100",
+			   "max", "980665",
 			   "default", "1 m(head)",
 			   "defaultSource", "common practice for plain taps, no source"
 		   });
@@ -11212,7 +17733,7 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 		   new String[]
 		   {
 			   "min", "0",
-			   "max", "100"
+			   "max", "980665"
 		   });
 		addAnnotation
 		  (getTreatmentStep_HeadLossFouled(),
@@ -11220,7 +17741,7 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 		   new String[]
 		   {
 			   "min", "0",
-			   "max", "100"
+			   "max", "980665"
 		   });
 		addAnnotation
 		  (getTreatmentStep_ReferenceFlow(),

@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.concurrent.ThreadLocalRandom;
 import java.util.function.Predicate;
 import java.util.random.RandomGenerator;
+import java.util.regex.Pattern;
 
 import org.eclipse.emf.common.util.TreeIterator;
 import org.eclipse.emf.ecore.EClass;
@@ -16,7 +17,16 @@ public final class Ids {
     /** Without letters that are easily misread. */
     private static final String ALPHABET = "23456789abcdefghjkmnpqrstuvwxyz";
 
+    /** What {@link #isValid} accepts, in words for messages. */
+    public static final String ACCEPTED = "letters, digits, hyphen, dot and underscore are accepted, up to 64";
+    private static final Pattern VALID = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]{0,63}");
+
     private Ids() {
+    }
+
+    /** Whether a text can stand as an identifier in a site file. */
+    public static boolean isValid(String id) {
+        return VALID.matcher(id).matches();
     }
 
     /** A new identifier for an element of the given class, not yet used in the site. */

@@ -1,9 +1,9 @@
 package org.roofspring.site.internal.io;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.StringReader;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -20,10 +20,12 @@ import javax.xml.transform.stream.StreamResult;
 
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.resource.ResourceSet;
+import org.eclipse.emf.ecore.resource.URIConverter;
 import org.eclipse.emf.ecore.xmi.impl.XMIResourceImpl;
 import org.roofspring.site.Site;
 import org.roofspring.site.io.SiteFileException;
 import org.w3c.dom.Document;
+import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 
 /** Reads a site file: guard, migration from older schemas, model. */
@@ -43,12 +45,12 @@ public final class SiteReader {
     /** Reads the file into a new resource of the set; on failure the set is as it was. */
     public Site read(Path file, ResourceSet resources) throws SiteFileException {
         String name = file.toString();
-        byte[] bytes = bytes(file);
-        int version = new XmlGuard(name, schema).check(bytes);
+        String text = XmlText.decode(name, bytes(file));
+        int version = new XmlGuard(name, schema).check(text);
         if (version < schema) {
-            bytes = migrate(name, bytes, version);
+            text = migrate(name, text, version);
         }
-        return parse(name, bytes, URI.createFileURI(file.toAbsolutePath().toString()), resources);
+        return parse(name, text, URI.createFileURI(file.toAbsolutePath().toString()), resources);
     }
 
     private static byte[] bytes(Path file) throws SiteFileException {
@@ -71,12 +73,12 @@ public final class SiteReader {
         }
     }
 
-    private static Site parse(String name, byte[] bytes, URI uri, ResourceSet resources) throws SiteFileException {
+    private static Site parse(String name, String text, URI uri, ResourceSet resources) throws SiteFileException {
         XMIResourceImpl resource = (XMIResourceImpl) resources.createResource(uri);
         // Without the map each reference would search the whole site; afterwards it would hold stale entries.
         resource.setIntrinsicIDToEObjectMap(new HashMap<>());
         try {
-            resource.load(new ByteArrayInputStream(bytes), null);
+            resource.load(new URIConverter.ReadableInputStream(text, "UTF-8"), null);
             resource.setIntrinsicIDToEObjectMap(null);
             return (Site) resource.getContents().get(0);
         } catch (IOException | RuntimeException e) {
@@ -85,12 +87,12 @@ public final class SiteReader {
         }
     }
 
-    private byte[] migrate(String name, byte[] bytes, int version) throws SiteFileException {
+    private String migrate(String name, String text, int version) throws SiteFileException {
         try {
             DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultNSInstance();
             factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
             factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
-            Document document = factory.newDocumentBuilder().parse(new ByteArrayInputStream(bytes));
+            Document document = factory.newDocumentBuilder().parse(new InputSource(new StringReader(text)));
             for (Migration migration : migrations) {
                 if (migration.from() >= version) {
                     migration.migrate(document);
@@ -98,10 +100,10 @@ public final class SiteReader {
                             Integer.toString(migration.from() + 1));
                 }
             }
-            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            StringWriter out = new StringWriter();
             TransformerFactory.newDefaultInstance().newTransformer()
                     .transform(new DOMSource(document), new StreamResult(out));
-            return out.toByteArray();
+            return out.toString();
         } catch (ParserConfigurationException | SAXException | TransformerException | IOException e) {
             throw new SiteFileException(name + " is of the older schema " + version
                     + " and could not be brought up to date: " + e.getMessage(), e);

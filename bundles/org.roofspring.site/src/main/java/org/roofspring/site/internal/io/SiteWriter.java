@@ -53,15 +53,25 @@ public final class SiteWriter {
     private static void check(Map<EObject, EObject> inside, String name) throws SiteFileException {
         Map<String, EObject> byId = new HashMap<>();
         for (EObject object : inside.keySet()) {
-            if (object instanceof Element element && byId.put(element.getId(), element) != null) {
-                throw new SiteFileException(name + " was not written: the identifier \"" + element.getId()
-                        + "\" is used twice");
+            if (object instanceof Element element) {
+                checkId(element, byId, name);
             }
             for (EStructuralFeature feature : object.eClass().getEAllStructuralFeatures()) {
                 if (object.eIsSet(feature)) {
                     check(object, feature, inside, name);
                 }
             }
+        }
+    }
+
+    private static void checkId(Element element, Map<String, EObject> byId, String name) throws SiteFileException {
+        if (!Ids.isValid(element.getId())) {
+            throw new SiteFileException(name + " was not written: \"" + element.getId() + "\" is not an identifier; "
+                    + Ids.ACCEPTED);
+        }
+        if (byId.put(element.getId(), element) != null) {
+            throw new SiteFileException(name + " was not written: the identifier \"" + element.getId()
+                    + "\" is used twice");
         }
     }
 

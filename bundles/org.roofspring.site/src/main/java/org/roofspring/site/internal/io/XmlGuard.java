@@ -1,6 +1,6 @@
 package org.roofspring.site.internal.io;
 
-import java.io.ByteArrayInputStream;
+import java.io.StringReader;
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
@@ -14,6 +14,7 @@ import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 
+import org.roofspring.site.Ids;
 import org.roofspring.site.SitePackage;
 import org.roofspring.site.io.SiteFileException;
 
@@ -27,7 +28,6 @@ final class XmlGuard {
     private static final int MAX_ELEMENTS = 2_000_000;
     private static final String XMI = "http://www.omg.org/XMI";
     private static final Pattern NAMESPACE = Pattern.compile("http://www\\.roofspring\\.org/site/(\\d{1,6})");
-    private static final Pattern ID = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]{0,63}");
     private static final Pattern VERSION = Pattern.compile("\\d{1,6}");
 
     private final String name;
@@ -41,8 +41,7 @@ final class XmlGuard {
     }
 
     /** Returns the schema version that the file says it has. */
-    int check(byte[] bytes) throws SiteFileException {
-        requireXml(bytes);
+    int check(String text) throws SiteFileException {
         XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
         factory.setProperty(XMLInputFactory.IS_NAMESPACE_AWARE, true);
         factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
@@ -51,7 +50,7 @@ final class XmlGuard {
             throw new XMLStreamException("it points to another file");
         });
         try {
-            reader = factory.createXMLStreamReader(new ByteArrayInputStream(bytes));
+            reader = factory.createXMLStreamReader(new StringReader(text));
             try {
                 return scan();
             } finally {
@@ -60,21 +59,6 @@ final class XmlGuard {
         } catch (XMLStreamException e) {
             throw new SiteFileException(at(e.getLocation()) + "the XML is broken or cut off here ("
                     + parserMessage(e) + ")", e);
-        }
-    }
-
-    private void requireXml(byte[] bytes) throws SiteFileException {
-        if (bytes.length == 0) {
-            throw new SiteFileException(name + " is empty; a site file is XML with the root element site:Site");
-        }
-        int start = bytes.length > 2 && (bytes[0] & 0xff) == 0xef && (bytes[1] & 0xff) == 0xbb ? 3 : 0;
-        while (start < bytes.length && bytes[start] <= ' ' && bytes[start] > 0) {
-            start++;
-        }
-        boolean utf16 = bytes.length > 1 && (bytes[0] & 0xff) + (bytes[1] & 0xff) == 0xfe + 0xff;
-        if (!utf16 && (start >= bytes.length || bytes[start] != '<')) {
-            throw new SiteFileException(name + " is not a site file: it does not begin as XML; "
-                    + "a site file is XML with the root element site:Site");
         }
     }
 
@@ -167,9 +151,8 @@ final class XmlGuard {
     }
 
     private void checkId(String id) throws SiteFileException {
-        if (!ID.matcher(id).matches()) {
-            throw fault("id \"" + abridged(id)
-                    + "\" is not an identifier; letters, digits, hyphen, dot and underscore are accepted, up to 64");
+        if (!Ids.isValid(id)) {
+            throw fault("id \"" + abridged(id) + "\" is not an identifier; " + Ids.ACCEPTED);
         }
         if (!ids.add(id)) {
             throw fault("id \"" + id + "\" is used twice; each element needs its own");
