@@ -29,6 +29,7 @@ public class RainFormatException extends IllegalArgumentException {
         this.column = column;
     }
 
+    /** Name of the file. */
     public String file() {
         return file;
     }

@@ -96,7 +96,8 @@ public final class RainReader {
         Map<String, RainReading> readings = new LinkedHashMap<>();
         for (ParsedStation station : stations) {
             file.poll();
-            if (options.station() == null || options.station().strip().equals(station.station())) {
+            if (options.station() == null || station.station().isEmpty()
+                    || options.station().strip().equals(station.station())) {
                 RainRecord record = RainRecord.owning(station.firstDay(), station.depthMm(), station.marks());
                 readings.put(station.station(), new RainReading(record, format, station.station(),
                         () -> station.report(record)));

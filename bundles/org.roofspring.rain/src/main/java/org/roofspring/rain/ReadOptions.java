@@ -37,46 +37,55 @@ public record ReadOptions(RainFormat format, String dateColumn, String depthColu
         }
     }
 
+    /** The same with another layout. */
     public ReadOptions withFormat(RainFormat value) {
         return new ReadOptions(value, dateColumn, depthColumn, depthUnit, datePattern, delimiter, decimalMark,
                 station, multiDay);
     }
 
+    /** The same with a told date column. */
     public ReadOptions withDateColumn(String value) {
         return new ReadOptions(format, value, depthColumn, depthUnit, datePattern, delimiter, decimalMark, station,
                 multiDay);
     }
 
+    /** The same with a told depth column. */
     public ReadOptions withDepthColumn(String value) {
         return new ReadOptions(format, dateColumn, value, depthUnit, datePattern, delimiter, decimalMark, station,
                 multiDay);
     }
 
+    /** The same with a told unit of depth. */
     public ReadOptions withDepthUnit(DepthUnit value) {
         return new ReadOptions(format, dateColumn, depthColumn, value, datePattern, delimiter, decimalMark, station,
                 multiDay);
     }
 
+    /** The same with a told date pattern. */
     public ReadOptions withDatePattern(String value) {
         return new ReadOptions(format, dateColumn, depthColumn, depthUnit, value, delimiter, decimalMark, station,
                 multiDay);
     }
 
+    /** The same with a told delimiter. */
     public ReadOptions withDelimiter(Character value) {
         return new ReadOptions(format, dateColumn, depthColumn, depthUnit, datePattern, value, decimalMark, station,
                 multiDay);
     }
 
+    /** The same with a told decimal mark. */
     public ReadOptions withDecimalMark(Character value) {
         return new ReadOptions(format, dateColumn, depthColumn, depthUnit, datePattern, delimiter, value, station,
                 multiDay);
     }
 
+    /** The same with a told station. */
     public ReadOptions withStation(String value) {
         return new ReadOptions(format, dateColumn, depthColumn, depthUnit, datePattern, delimiter, decimalMark, value,
                 multiDay);
     }
 
+    /** The same with another policy for totals of several days. */
     public ReadOptions withMultiDay(MultiDayPolicy value) {
         return new ReadOptions(format, dateColumn, depthColumn, depthUnit, datePattern, delimiter, decimalMark,
                 station, value);

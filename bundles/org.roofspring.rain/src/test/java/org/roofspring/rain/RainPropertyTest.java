@@ -202,13 +202,17 @@ class RainPropertyTest {
 
     @Property(tries = 300)
     void cutCsvIsAFaultOrAWholePart(@ForAll @IntRange(min = 24, max = 900) int length) throws IOException {
-        String whole = Files.readString(Path.of("../../demo-data/rain/upland-40y.csv"));
-        assertPart(whole, length, RainFormat.GENERIC_CSV);
+        assertPart(start(Path.of("../../demo-data/rain/upland-40y.csv")), length, RainFormat.GENERIC_CSV);
     }
 
     @Property(tries = 300)
     void cutSeattleIsAFaultOrAWholePart(@ForAll @IntRange(min = 60, max = 900) int length) throws IOException {
-        assertPart(Files.readString(TestFiles.SEATTLE), length, RainFormat.GENERIC_CSV);
+        assertPart(start(TestFiles.SEATTLE), length, RainFormat.GENERIC_CSV);
+    }
+
+    private static String start(Path file) throws IOException {
+        String text = Files.readString(file);
+        return text.substring(0, text.indexOf('\n', 900) + 1);
     }
 
     @Property(tries = 300)
