@@ -174,7 +174,8 @@ public final class Judge {
 
     private void tests() {
         if (!situation.tests().sourceTested()) {
-            conditions.add("The source is tested for E. coli by a laboratory; no result that still counts is known.");
+            conditions.add("The source is tested for E. coli by a laboratory; no result that still counts is known, "
+                    + "and 28 of 53 roof-water tanks surveyed had E. coli (Chubaka et al. 2018).");
         }
         for (WaterTest bad : situation.tests().bad()) {
             TestLimit limit = situation.tests().limit(bad.parameter());

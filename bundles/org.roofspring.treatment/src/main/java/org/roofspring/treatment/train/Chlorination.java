@@ -26,10 +26,10 @@ import org.roofspring.treatment.internal.Checks;
  */
 public record Chlorination(OptionalDouble residualMgPerL, double contactS, Baffling baffling, boolean stabilised)
         implements Treatment {
-    /** Criterion for bacteria [mg/L, s, pH]. */
+    /** For bacteria; 0.5 mg/L after 30 minutes was also read in enHealth, Guidance on Use of Rainwater Tanks. */
     public static final Source BACTERIA_SOURCE = Source.fromMemory("WHO Guidelines for Drinking-water Quality, 4th ed: "
             + "0.5 mg/L free chlorine after 30 minutes at pH below 8");
-    /** From memory, the same: turbidity before chlorine [NTU]. */
+    /** From memory, verify against WHO Guidelines for Drinking-water Quality: turbidity before chlorine [NTU]. */
     public static final double MAX_TURBIDITY_NTU = 5;
 
     private static final double BACTERIA_RESIDUAL_MG_PER_L = 0.5;

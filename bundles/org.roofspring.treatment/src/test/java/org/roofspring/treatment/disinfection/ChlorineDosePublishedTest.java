@@ -54,6 +54,23 @@ class ChlorineDosePublishedTest {
         assertEquals(8.25, ChlorineDose.fromLiquid(0.001, 2 * 0.05e-6, bleach), 1e-9);
     }
 
+    /** EPA 2017 (MEM): 6 %, 8 drops a US gallon. With the 8.25 % rule it must come to nearly the same dose. */
+    @Test
+    void bothEpaRulesAgree() {
+        double gallonM3 = 3.785411784e-3;
+        double six = ChlorineDose.fromLiquid(gallonM3, 8 * 0.05e-6, ChlorineProduct.of(Form.LIQUID, 0.06));
+        double eight = ChlorineDose.fromLiquid(gallonM3, 6 * 0.05e-6, ChlorineProduct.of(Form.LIQUID, 0.0825));
+        assertEquals(6.34, six, 0.005);
+        assertEquals(eight, six, 0.04 * eight);
+    }
+
+    @Test
+    void cautionsStandBesideADose() {
+        assertEquals(4, DisinfectionCautions.chlorine(6, false).size());
+        assertEquals(2, DisinfectionCautions.chlorine(5, true).size());
+        assertTrue(DisinfectionCautions.chlorine(5, true).get(0).text().contains("acid"));
+    }
+
     /** Common practice, no source: one or two drops of 5 % bleach a litre is 2.5 to 5 mg/L. */
     @Test
     void oneOrTwoDropsALitre() {

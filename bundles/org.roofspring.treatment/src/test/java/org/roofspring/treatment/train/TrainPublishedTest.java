@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
+import org.roofspring.treatment.LogRange;
 import org.roofspring.treatment.LogReductions;
 import org.roofspring.treatment.PathogenGroup;
 import org.roofspring.treatment.Source;
@@ -197,6 +198,23 @@ class TrainPublishedTest {
         TrainResult low = TrainEvaluator.evaluate(List.of(cartridge), CLEAR,
                 new TrainFlow(10 / 60_000.0, 0.4, 0, OptionalDouble.of(3)));
         assertEquals("train.head", low.cautions().get(0).code());
+    }
+
+    /** WHO Guidelines for Drinking-water Quality, 4th ed, Table 7.8, baseline and maximum (MEM, from memory). */
+    @ParameterizedTest
+    @CsvSource({"ceramic-candle,2,6,1,4,4,6", "ceramic-block,2,6,1,4,4,6", "microfiltration-membrane,2,4,0,4,2,6",
+        "ultrafiltration-membrane,3,6,3,6,3,6", "nanofiltration-membrane,3,6,3,6,3,6",
+        "reverse-osmosis-membrane,3,6,3,6,3,6", "slow-sand,1,3,0.5,2,2,4", "solar,3,5,2,4,2,4", "uv,3,5,2,5,3,5",
+        "boil,6,9,6,9,6,9", "settling,0,0.5,0,0.5,0,1", "chlorine,3,6,3,6,3,5"})
+    void rangesByTechnology(String id, double b0, double b1, double v0, double v1, double p0, double p1) {
+        TrainStep step = StepLibrary.palette().stream().filter(each -> each.id().equals(id)).findFirst().orElseThrow();
+        LogRange bacteria = step.removal().bacteria();
+        LogRange viruses = step.removal().viruses();
+        LogRange giardia = step.removal().giardia();
+        assertEquals(List.of(b0, b1, v0, v1, p0, p1), List.of(bacteria.low(), bacteria.high(), viruses.low(),
+                viruses.high(), giardia.low(), giardia.high()));
+        LogRange crypto = step.removal().cryptosporidium();
+        assertEquals(id.equals("chlorine") ? List.of(0.0, 1.0) : List.of(p0, p1), List.of(crypto.low(), crypto.high()));
     }
 
     /** Common practice, no source: string-wound cartridges are changed about twice a year. */
