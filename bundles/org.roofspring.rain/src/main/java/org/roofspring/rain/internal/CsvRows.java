@@ -105,7 +105,7 @@ final class CsvRows {
             row = rows.next();
             return true;
         } catch (CsvParseException | NoSuchElementException e) {
-            throw (RuntimeException) file.fault(row == null ? 1 : line() + 1, 0, "a quoted field does not end",
+            throw (RuntimeException) file.fault(row == null ? 1 : line() + 1, 0, "a field is too long or its quotes do not close",
                     "fields in closed double quotes are accepted").initCause(e);
         }
     }
