@@ -186,7 +186,7 @@ class GutterPropertyTest {
     }
 
     /** A long steep gutter carries what Manning's formula says, short of a loss that goes with one over its length. */
-    @Property(tries = 20)
+    @Property(tries = 10)
     void longSteepGutterTendsToManning(@ForAll("sections") GutterSection section,
             @ForAll @Scale(6) @DoubleRange(min = 0.02, max = 0.1) double slope) {
         double depths = section.depthM();
@@ -209,7 +209,7 @@ class GutterPropertyTest {
         assertFalse(WaterSurface.of(level, 5e-4).runsSupercritical());
     }
 
-    @Property(tries = 25)
+    @Property(tries = 12)
     void capacityGrowsWithSlopeAndSmoothness(@ForAll("sections") GutterSection section,
             @ForAll @Scale(6) @DoubleRange(min = 1, max = 40) double lengthM,
             @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.05) double slope) {
@@ -224,7 +224,7 @@ class GutterPropertyTest {
     }
 
     /** The headline never leaps as the slope passes from level to sloping. */
-    @Property(tries = 20)
+    @Property(tries = 8)
     void headlineIsContinuousInSlope(@ForAll("sections") GutterSection section,
             @ForAll @Scale(6) @DoubleRange(min = 1, max = 40) double lengthM) {
         for (double slope : new double[] {0.003, 0.01}) {

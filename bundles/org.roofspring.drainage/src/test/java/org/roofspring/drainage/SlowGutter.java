@@ -53,7 +53,7 @@ final class SlowGutter {
         if (!round) {
             return width * y * y / 2;
         }
-        int strips = 40;
+        int strips = 20;
         double sum = 0;
         for (int i = 0; i <= strips; i++) {
             // cubed spacing, since the area grows with the power 1.5 of the depth

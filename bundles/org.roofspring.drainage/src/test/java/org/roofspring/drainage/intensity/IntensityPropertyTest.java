@@ -170,7 +170,8 @@ class IntensityPropertyTest {
                 most = Math.max(most, running);
             }
             assertTrue(most >= excess);
-            assertEquals(most, new NestedBursts(ratios).excessMm(dayMm, limitMmPerH), (ratios.points().size() == 2 ? 1e-6 : 5e-4) * dayMm);
+            double tolerance = ratios.points().size() == 2 ? 1e-6 : 5e-4;
+            assertEquals(most, new NestedBursts(ratios).excessMm(dayMm, limitMmPerH), tolerance * dayMm);
         }
     }
 
