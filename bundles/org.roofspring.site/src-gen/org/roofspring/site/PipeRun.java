@@ -26,6 +26,7 @@ import org.roofspring.quantity.Quantity;
  *   <li>{@link org.roofspring.site.PipeRun#getLength <em>Length</em>}</li>
  *   <li>{@link org.roofspring.site.PipeRun#getMaterial <em>Material</em>}</li>
  *   <li>{@link org.roofspring.site.PipeRun#getWallThickness <em>Wall Thickness</em>}</li>
+ *   <li>{@link org.roofspring.site.PipeRun#getClosureTime <em>Closure Time</em>}</li>
  *   <li>{@link org.roofspring.site.PipeRun#getPressureClass <em>Pressure Class</em>}</li>
  *   <li>{@link org.roofspring.site.PipeRun#getRoughness <em>Roughness</em>}</li>
  *   <li>{@link org.roofspring.site.PipeRun#getAgedRoughness <em>Aged Roughness</em>}</li>
@@ -222,6 +223,32 @@ public interface PipeRun extends Component
 	 * @generated
 	 */
 	void setWallThickness(Quantity value);
+
+	/**
+	 * Returns the value of the '<em><b>Closure Time</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Time in which the quickest valve of the run closes, or its check valve; bears on water hammer. Usual unit s. Range from 0 s to 3600 s.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Closure Time</em>' attribute.
+	 * @see #setClosureTime(Quantity)
+	 * @see org.roofspring.site.SitePackage#getPipeRun_ClosureTime()
+	 * @model dataType="org.roofspring.site.Seconds"
+	 *        annotation="http://www.roofspring.org/value min='0' max='3600'"
+	 * @generated
+	 */
+	Quantity getClosureTime();
+
+	/**
+	 * Sets the value of the '{@link org.roofspring.site.PipeRun#getClosureTime <em>Closure Time</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Closure Time</em>' attribute.
+	 * @see #getClosureTime()
+	 * @generated
+	 */
+	void setClosureTime(Quantity value);
 
 	/**
 	 * Returns the value of the '<em><b>Pressure Class</b></em>' attribute.

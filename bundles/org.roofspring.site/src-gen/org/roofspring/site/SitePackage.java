@@ -3547,13 +3547,22 @@ public interface SitePackage extends EPackage
 	int PIPE_RUN__WALL_THICKNESS = COMPONENT_FEATURE_COUNT + 6;
 
 	/**
+	 * The feature id for the '<em><b>Closure Time</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PIPE_RUN__CLOSURE_TIME = COMPONENT_FEATURE_COUNT + 7;
+
+	/**
 	 * The feature id for the '<em><b>Pressure Class</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PIPE_RUN__PRESSURE_CLASS = COMPONENT_FEATURE_COUNT + 7;
+	int PIPE_RUN__PRESSURE_CLASS = COMPONENT_FEATURE_COUNT + 8;
 
 	/**
 	 * The feature id for the '<em><b>Roughness</b></em>' attribute.
@@ -3562,7 +3571,7 @@ public interface SitePackage extends EPackage
 	 * @generated
 	 * @ordered
 	 */
-	int PIPE_RUN__ROUGHNESS = COMPONENT_FEATURE_COUNT + 8;
+	int PIPE_RUN__ROUGHNESS = COMPONENT_FEATURE_COUNT + 9;
 
 	/**
 	 * The feature id for the '<em><b>Aged Roughness</b></em>' attribute.
@@ -3571,7 +3580,7 @@ public interface SitePackage extends EPackage
 	 * @generated
 	 * @ordered
 	 */
-	int PIPE_RUN__AGED_ROUGHNESS = COMPONENT_FEATURE_COUNT + 9;
+	int PIPE_RUN__AGED_ROUGHNESS = COMPONENT_FEATURE_COUNT + 10;
 
 	/**
 	 * The feature id for the '<em><b>Fittings</b></em>' containment reference list.
@@ -3580,7 +3589,7 @@ public interface SitePackage extends EPackage
 	 * @generated
 	 * @ordered
 	 */
-	int PIPE_RUN__FITTINGS = COMPONENT_FEATURE_COUNT + 10;
+	int PIPE_RUN__FITTINGS = COMPONENT_FEATURE_COUNT + 11;
 
 	/**
 	 * The feature id for the '<em><b>Profile</b></em>' containment reference list.
@@ -3589,7 +3598,7 @@ public interface SitePackage extends EPackage
 	 * @generated
 	 * @ordered
 	 */
-	int PIPE_RUN__PROFILE = COMPONENT_FEATURE_COUNT + 11;
+	int PIPE_RUN__PROFILE = COMPONENT_FEATURE_COUNT + 12;
 
 	/**
 	 * The number of structural features of the '<em>Pipe Run</em>' class.
@@ -3598,7 +3607,7 @@ public interface SitePackage extends EPackage
 	 * @generated
 	 * @ordered
 	 */
-	int PIPE_RUN_FEATURE_COUNT = COMPONENT_FEATURE_COUNT + 12;
+	int PIPE_RUN_FEATURE_COUNT = COMPONENT_FEATURE_COUNT + 13;
 
 	/**
 	 * The number of operations of the '<em>Pipe Run</em>' class.
@@ -8520,6 +8529,16 @@ public interface SitePackage extends EPackage
 	int SPECIFIC_ENERGY = 121;
 
 	/**
+	 * The meta object id for the '<em>Seconds</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.roofspring.quantity.Quantity
+	 * @see org.roofspring.site.internal.impl.SitePackageImpl#getSeconds()
+	 * @generated
+	 */
+	int SECONDS = 122;
+
+	/**
 	 * The meta object id for the '<em>Minutes</em>' data type.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -8527,7 +8546,7 @@ public interface SitePackage extends EPackage
 	 * @see org.roofspring.site.internal.impl.SitePackageImpl#getMinutes()
 	 * @generated
 	 */
-	int MINUTES = 122;
+	int MINUTES = 123;
 
 	/**
 	 * The meta object id for the '<em>Hours</em>' data type.
@@ -8537,7 +8556,7 @@ public interface SitePackage extends EPackage
 	 * @see org.roofspring.site.internal.impl.SitePackageImpl#getHours()
 	 * @generated
 	 */
-	int HOURS = 123;
+	int HOURS = 124;
 
 	/**
 	 * The meta object id for the '<em>Days</em>' data type.
@@ -8547,7 +8566,7 @@ public interface SitePackage extends EPackage
 	 * @see org.roofspring.site.internal.impl.SitePackageImpl#getDays()
 	 * @generated
 	 */
-	int DAYS = 124;
+	int DAYS = 125;
 
 	/**
 	 * The meta object id for the '<em>Years</em>' data type.
@@ -8557,7 +8576,7 @@ public interface SitePackage extends EPackage
 	 * @see org.roofspring.site.internal.impl.SitePackageImpl#getYears()
 	 * @generated
 	 */
-	int YEARS = 125;
+	int YEARS = 126;
 
 	/**
 	 * The meta object id for the '<em>Intensity</em>' data type.
@@ -8567,7 +8586,7 @@ public interface SitePackage extends EPackage
 	 * @see org.roofspring.site.internal.impl.SitePackageImpl#getIntensity()
 	 * @generated
 	 */
-	int INTENSITY = 126;
+	int INTENSITY = 127;
 
 	/**
 	 * The meta object id for the '<em>Concentration</em>' data type.
@@ -8577,7 +8596,7 @@ public interface SitePackage extends EPackage
 	 * @see org.roofspring.site.internal.impl.SitePackageImpl#getConcentration()
 	 * @generated
 	 */
-	int CONCENTRATION = 127;
+	int CONCENTRATION = 128;
 
 	/**
 	 * The meta object id for the '<em>Uv Dose</em>' data type.
@@ -8587,7 +8606,7 @@ public interface SitePackage extends EPackage
 	 * @see org.roofspring.site.internal.impl.SitePackageImpl#getUvDose()
 	 * @generated
 	 */
-	int UV_DOSE = 128;
+	int UV_DOSE = 129;
 
 	/**
 	 * The meta object id for the '<em>Turbidity</em>' data type.
@@ -8597,7 +8616,7 @@ public interface SitePackage extends EPackage
 	 * @see org.roofspring.site.internal.impl.SitePackageImpl#getTurbidity()
 	 * @generated
 	 */
-	int TURBIDITY = 129;
+	int TURBIDITY = 130;
 
 	/**
 	 * The meta object id for the '<em>Density</em>' data type.
@@ -8607,7 +8626,7 @@ public interface SitePackage extends EPackage
 	 * @see org.roofspring.site.internal.impl.SitePackageImpl#getDensity()
 	 * @generated
 	 */
-	int DENSITY = 130;
+	int DENSITY = 131;
 
 	/**
 	 * The meta object id for the '<em>Mass</em>' data type.
@@ -8617,7 +8636,7 @@ public interface SitePackage extends EPackage
 	 * @see org.roofspring.site.internal.impl.SitePackageImpl#getMass()
 	 * @generated
 	 */
-	int MASS = 131;
+	int MASS = 132;
 
 	/**
 	 * The meta object id for the '<em>Rotational Speed</em>' data type.
@@ -8627,7 +8646,7 @@ public interface SitePackage extends EPackage
 	 * @see org.roofspring.site.internal.impl.SitePackageImpl#getRotationalSpeed()
 	 * @generated
 	 */
-	int ROTATIONAL_SPEED = 132;
+	int ROTATIONAL_SPEED = 133;
 
 	/**
 	 * The meta object id for the '<em>Angle</em>' data type.
@@ -8637,7 +8656,7 @@ public interface SitePackage extends EPackage
 	 * @see org.roofspring.site.internal.impl.SitePackageImpl#getAngle()
 	 * @generated
 	 */
-	int ANGLE = 133;
+	int ANGLE = 134;
 
 	/**
 	 * The meta object id for the '<em>Rate</em>' data type.
@@ -8647,7 +8666,7 @@ public interface SitePackage extends EPackage
 	 * @see org.roofspring.site.internal.impl.SitePackageImpl#getRate()
 	 * @generated
 	 */
-	int RATE = 134;
+	int RATE = 135;
 
 	/**
 	 * The meta object id for the '<em>Money</em>' data type.
@@ -8657,7 +8676,7 @@ public interface SitePackage extends EPackage
 	 * @see org.roofspring.site.internal.impl.SitePackageImpl#getMoney()
 	 * @generated
 	 */
-	int MONEY = 135;
+	int MONEY = 136;
 
 	/**
 	 * The meta object id for the '<em>Unit Cost</em>' data type.
@@ -8667,7 +8686,7 @@ public interface SitePackage extends EPackage
 	 * @see org.roofspring.site.internal.impl.SitePackageImpl#getUnitCost()
 	 * @generated
 	 */
-	int UNIT_COST = 136;
+	int UNIT_COST = 137;
 
 	/**
 	 * The meta object id for the '<em>Energy Cost</em>' data type.
@@ -8677,7 +8696,7 @@ public interface SitePackage extends EPackage
 	 * @see org.roofspring.site.internal.impl.SitePackageImpl#getEnergyCost()
 	 * @generated
 	 */
-	int ENERGY_COST = 137;
+	int ENERGY_COST = 138;
 
 	/**
 	 * The meta object id for the '<em>Coefficient</em>' data type.
@@ -8687,7 +8706,7 @@ public interface SitePackage extends EPackage
 	 * @see org.roofspring.site.internal.impl.SitePackageImpl#getCoefficient()
 	 * @generated
 	 */
-	int COEFFICIENT = 138;
+	int COEFFICIENT = 139;
 
 	/**
 	 * The meta object id for the '<em>Share</em>' data type.
@@ -8697,7 +8716,7 @@ public interface SitePackage extends EPackage
 	 * @see org.roofspring.site.internal.impl.SitePackageImpl#getShare()
 	 * @generated
 	 */
-	int SHARE = 139;
+	int SHARE = 140;
 
 	/**
 	 * The meta object id for the '<em>Measurement</em>' data type.
@@ -8707,7 +8726,7 @@ public interface SitePackage extends EPackage
 	 * @see org.roofspring.site.internal.impl.SitePackageImpl#getMeasurement()
 	 * @generated
 	 */
-	int MEASUREMENT = 140;
+	int MEASUREMENT = 141;
 
 	/**
 	 * The meta object id for the '<em>Date</em>' data type.
@@ -8717,7 +8736,7 @@ public interface SitePackage extends EPackage
 	 * @see org.roofspring.site.internal.impl.SitePackageImpl#getDate()
 	 * @generated
 	 */
-	int DATE = 141;
+	int DATE = 142;
 
 	/**
 	 * The meta object id for the '<em>Day Of Year</em>' data type.
@@ -8727,7 +8746,7 @@ public interface SitePackage extends EPackage
 	 * @see org.roofspring.site.internal.impl.SitePackageImpl#getDayOfYear()
 	 * @generated
 	 */
-	int DAY_OF_YEAR = 142;
+	int DAY_OF_YEAR = 143;
 
 	/**
 	 * The meta object id for the '<em>Time Of Day</em>' data type.
@@ -8737,7 +8756,7 @@ public interface SitePackage extends EPackage
 	 * @see org.roofspring.site.internal.impl.SitePackageImpl#getTimeOfDay()
 	 * @generated
 	 */
-	int TIME_OF_DAY = 143;
+	int TIME_OF_DAY = 144;
 
 
 	/**
@@ -11319,6 +11338,17 @@ public interface SitePackage extends EPackage
 	 * @generated
 	 */
 	EAttribute getPipeRun_WallThickness();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.roofspring.site.PipeRun#getClosureTime <em>Closure Time</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Closure Time</em>'.
+	 * @see org.roofspring.site.PipeRun#getClosureTime()
+	 * @see #getPipeRun()
+	 * @generated
+	 */
+	EAttribute getPipeRun_ClosureTime();
 
 	/**
 	 * Returns the meta object for the attribute '{@link org.roofspring.site.PipeRun#getPressureClass <em>Pressure Class</em>}'.
@@ -15212,6 +15242,22 @@ public interface SitePackage extends EPackage
 	EDataType getSpecificEnergy();
 
 	/**
+	 * Returns the meta object for data type '{@link org.roofspring.quantity.Quantity <em>Seconds</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * A few seconds. Usual unit s.
+     * <!-- end-model-doc -->
+	 * @return the meta object for data type '<em>Seconds</em>'.
+	 * @see org.roofspring.quantity.Quantity
+	 * @model instanceClass="org.roofspring.quantity.Quantity"
+	 *        annotation="http://www.eclipse.org/emf/2002/GenModel create='return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.SECONDS).createFromString(it);' convert='return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.SECONDS).convertToString(it);'"
+	 *        annotation="http://www.roofspring.org/quantity dimension='DURATION' unit='s'"
+	 * @generated
+	 */
+	EDataType getSeconds();
+
+	/**
 	 * Returns the meta object for data type '{@link org.roofspring.quantity.Quantity <em>Minutes</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -17536,6 +17582,14 @@ public interface SitePackage extends EPackage
 		 * @generated
 		 */
 		EAttribute PIPE_RUN__WALL_THICKNESS = eINSTANCE.getPipeRun_WallThickness();
+
+		/**
+		 * The meta object literal for the '<em><b>Closure Time</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PIPE_RUN__CLOSURE_TIME = eINSTANCE.getPipeRun_ClosureTime();
 
 		/**
 		 * The meta object literal for the '<em><b>Pressure Class</b></em>' attribute feature.
@@ -20542,6 +20596,16 @@ public interface SitePackage extends EPackage
 		 * @generated
 		 */
 		EDataType SPECIFIC_ENERGY = eINSTANCE.getSpecificEnergy();
+
+		/**
+		 * The meta object literal for the '<em>Seconds</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.roofspring.quantity.Quantity
+		 * @see org.roofspring.site.internal.impl.SitePackageImpl#getSeconds()
+		 * @generated
+		 */
+		EDataType SECONDS = eINSTANCE.getSeconds();
 
 		/**
 		 * The meta object literal for the '<em>Minutes</em>' data type.

@@ -31,6 +31,7 @@ import org.roofspring.site.SitePackage;
  *   <li>{@link org.roofspring.site.internal.impl.PipeRunImpl#getLength <em>Length</em>}</li>
  *   <li>{@link org.roofspring.site.internal.impl.PipeRunImpl#getMaterial <em>Material</em>}</li>
  *   <li>{@link org.roofspring.site.internal.impl.PipeRunImpl#getWallThickness <em>Wall Thickness</em>}</li>
+ *   <li>{@link org.roofspring.site.internal.impl.PipeRunImpl#getClosureTime <em>Closure Time</em>}</li>
  *   <li>{@link org.roofspring.site.internal.impl.PipeRunImpl#getPressureClass <em>Pressure Class</em>}</li>
  *   <li>{@link org.roofspring.site.internal.impl.PipeRunImpl#getRoughness <em>Roughness</em>}</li>
  *   <li>{@link org.roofspring.site.internal.impl.PipeRunImpl#getAgedRoughness <em>Aged Roughness</em>}</li>
@@ -215,6 +216,28 @@ public class PipeRunImpl extends ComponentImpl implements PipeRun
 	public void setWallThickness(Quantity newWallThickness)
 	{
 		eSet(SitePackage.Literals.PIPE_RUN__WALL_THICKNESS, newWallThickness);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Quantity getClosureTime()
+	{
+		return (Quantity)eGet(SitePackage.Literals.PIPE_RUN__CLOSURE_TIME, true);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setClosureTime(Quantity newClosureTime)
+	{
+		eSet(SitePackage.Literals.PIPE_RUN__CLOSURE_TIME, newClosureTime);
 	}
 
 	/**

@@ -257,6 +257,8 @@ public class SiteFactoryImpl extends EFactoryImpl implements SiteFactory
 				return createPowerFromString(eDataType, initialValue);
 			case SitePackage.SPECIFIC_ENERGY:
 				return createSpecificEnergyFromString(eDataType, initialValue);
+			case SitePackage.SECONDS:
+				return createSecondsFromString(eDataType, initialValue);
 			case SitePackage.MINUTES:
 				return createMinutesFromString(eDataType, initialValue);
 			case SitePackage.HOURS:
@@ -430,6 +432,8 @@ public class SiteFactoryImpl extends EFactoryImpl implements SiteFactory
 				return convertPowerToString(eDataType, instanceValue);
 			case SitePackage.SPECIFIC_ENERGY:
 				return convertSpecificEnergyToString(eDataType, instanceValue);
+			case SitePackage.SECONDS:
+				return convertSecondsToString(eDataType, instanceValue);
 			case SitePackage.MINUTES:
 				return convertMinutesToString(eDataType, instanceValue);
 			case SitePackage.HOURS:
@@ -2757,6 +2761,46 @@ public class SiteFactoryImpl extends EFactoryImpl implements SiteFactory
 	public String convertSpecificEnergyToString(EDataType eDataType, Object instanceValue)
 	{
 		return convertSpecificEnergy((Quantity)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Quantity createSeconds(final String it)
+	{
+		return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.SECONDS).createFromString(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Quantity createSecondsFromString(EDataType eDataType, String initialValue)
+	{
+		return createSeconds(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertSeconds(final Quantity it)
+	{
+		return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.SECONDS).convertToString(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertSecondsToString(EDataType eDataType, Object instanceValue)
+	{
+		return convertSeconds((Quantity)instanceValue);
 	}
 
 	/**

@@ -990,6 +990,13 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	private EDataType secondsEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	private EDataType minutesEDataType = null;
 
 	/**
@@ -3814,7 +3821,7 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 	 * @generated
 	 */
 	@Override
-	public EAttribute getPipeRun_PressureClass()
+	public EAttribute getPipeRun_ClosureTime()
 	{
 		return (EAttribute)pipeRunEClass.getEStructuralFeatures().get(7);
 	}
@@ -3825,7 +3832,7 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 	 * @generated
 	 */
 	@Override
-	public EAttribute getPipeRun_Roughness()
+	public EAttribute getPipeRun_PressureClass()
 	{
 		return (EAttribute)pipeRunEClass.getEStructuralFeatures().get(8);
 	}
@@ -3836,7 +3843,7 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 	 * @generated
 	 */
 	@Override
-	public EAttribute getPipeRun_AgedRoughness()
+	public EAttribute getPipeRun_Roughness()
 	{
 		return (EAttribute)pipeRunEClass.getEStructuralFeatures().get(9);
 	}
@@ -3847,9 +3854,20 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 	 * @generated
 	 */
 	@Override
+	public EAttribute getPipeRun_AgedRoughness()
+	{
+		return (EAttribute)pipeRunEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EReference getPipeRun_Fittings()
 	{
-		return (EReference)pipeRunEClass.getEStructuralFeatures().get(10);
+		return (EReference)pipeRunEClass.getEStructuralFeatures().get(11);
 	}
 
 	/**
@@ -3860,7 +3878,7 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 	@Override
 	public EReference getPipeRun_Profile()
 	{
-		return (EReference)pipeRunEClass.getEStructuralFeatures().get(11);
+		return (EReference)pipeRunEClass.getEStructuralFeatures().get(12);
 	}
 
 	/**
@@ -7686,6 +7704,17 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 	 * @generated
 	 */
 	@Override
+	public EDataType getSeconds()
+	{
+		return secondsEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EDataType getMinutes()
 	{
 		return minutesEDataType;
@@ -8216,6 +8245,7 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 		createEAttribute(pipeRunEClass, PIPE_RUN__LENGTH);
 		createEAttribute(pipeRunEClass, PIPE_RUN__MATERIAL);
 		createEAttribute(pipeRunEClass, PIPE_RUN__WALL_THICKNESS);
+		createEAttribute(pipeRunEClass, PIPE_RUN__CLOSURE_TIME);
 		createEAttribute(pipeRunEClass, PIPE_RUN__PRESSURE_CLASS);
 		createEAttribute(pipeRunEClass, PIPE_RUN__ROUGHNESS);
 		createEAttribute(pipeRunEClass, PIPE_RUN__AGED_ROUGHNESS);
@@ -8610,6 +8640,7 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 		temperatureEDataType = createEDataType(TEMPERATURE);
 		powerEDataType = createEDataType(POWER);
 		specificEnergyEDataType = createEDataType(SPECIFIC_ENERGY);
+		secondsEDataType = createEDataType(SECONDS);
 		minutesEDataType = createEDataType(MINUTES);
 		hoursEDataType = createEDataType(HOURS);
 		daysEDataType = createEDataType(DAYS);
@@ -8993,6 +9024,7 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 		initEAttribute(getPipeRun_Length(), this.getLength(), "length", null, 0, 1, PipeRun.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPipeRun_Material(), this.getPipeMaterial(), "material", null, 0, 1, PipeRun.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPipeRun_WallThickness(), this.getBore(), "wallThickness", null, 0, 1, PipeRun.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPipeRun_ClosureTime(), this.getSeconds(), "closureTime", null, 0, 1, PipeRun.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPipeRun_PressureClass(), this.getPressure(), "pressureClass", null, 0, 1, PipeRun.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPipeRun_Roughness(), this.getBore(), "roughness", null, 0, 1, PipeRun.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPipeRun_AgedRoughness(), this.getBore(), "agedRoughness", null, 0, 1, PipeRun.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -9730,6 +9762,7 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 		initEDataType(temperatureEDataType, Quantity.class, "Temperature", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(powerEDataType, Quantity.class, "Power", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(specificEnergyEDataType, Quantity.class, "SpecificEnergy", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(secondsEDataType, Quantity.class, "Seconds", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(minutesEDataType, Quantity.class, "Minutes", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(hoursEDataType, Quantity.class, "Hours", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(daysEDataType, Quantity.class, "Days", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
@@ -11461,6 +11494,13 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 		   new String[]
 		   {
 			   "documentation", "Thickness of its wall; bears on water hammer. Usual unit mm. Range above 0 mm to 200 mm."
+		   });
+		addAnnotation
+		  (getPipeRun_ClosureTime(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Time in which the quickest valve of the run closes, or its check valve; bears on water hammer. Usual unit s. Range from 0 s to 3600 s."
 		   });
 		addAnnotation
 		  (getPipeRun_PressureClass(),
@@ -16107,6 +16147,15 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.SPECIFIC_ENERGY).convertToString(it);"
 		   });
 		addAnnotation
+		  (secondsEDataType,
+		   source,
+		   new String[]
+		   {
+			   "documentation", "A few seconds. Usual unit s.",
+			   "create", "return (org.roofspring.quantity.Quantity) org.roofspring.site.internal.ValueText.of(SitePackage.Literals.SECONDS).createFromString(it);",
+			   "convert", "return org.roofspring.site.internal.ValueText.of(SitePackage.Literals.SECONDS).convertToString(it);"
+		   });
+		addAnnotation
 		  (minutesEDataType,
 		   source,
 		   new String[]
@@ -17204,6 +17253,14 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 		   {
 			   "above", "0",
 			   "max", "0.2"
+		   });
+		addAnnotation
+		  (getPipeRun_ClosureTime(),
+		   source,
+		   new String[]
+		   {
+			   "min", "0",
+			   "max", "3600"
 		   });
 		addAnnotation
 		  (getPipeRun_PressureClass(),
@@ -18314,6 +18371,14 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 		   {
 			   "dimension", "SPECIFIC_ENERGY",
 			   "unit", "kWh/m3"
+		   });
+		addAnnotation
+		  (secondsEDataType,
+		   source,
+		   new String[]
+		   {
+			   "dimension", "DURATION",
+			   "unit", "s"
 		   });
 		addAnnotation
 		  (minutesEDataType,

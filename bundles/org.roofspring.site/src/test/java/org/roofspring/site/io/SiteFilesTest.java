@@ -264,6 +264,17 @@ class SiteFilesTest {
     }
 
     @Test
+    void refusesWhatWouldBeLostWithoutNotice() throws IOException {
+        assertTrue(refusal(HEAD + "<rain id=\"a\"/><rain id=\"b\"/>\n" + TAIL)
+                .endsWith("there can be only one rain in Site"));
+        assertTrue(refusal(HEAD + "<roofs id=\"r\">corrugated</roofs>\n" + TAIL)
+                .endsWith("the text \"corrugated\" has no place here; values stand in attributes"));
+        assertTrue(refusal(HEAD + "stray" + TAIL).contains("the text \"stray\" has no place here"));
+        Files.writeString(file, HEAD + "<roofs id=\"r\"><name>Barn</name><hazards>dust</hazards></roofs>" + TAIL);
+        assertEquals("Barn", SiteFiles.load(file).getRoofs().get(0).getName(), "a value may stand in an element");
+    }
+
+    @Test
     void refusesWhatReachesOutsideTheFile() throws IOException {
         String body = HEAD.substring(HEAD.indexOf('\n') + 1) + TAIL;
         String dtd = refusal("<!DOCTYPE x SYSTEM \"file:///etc/passwd\">\n" + body);

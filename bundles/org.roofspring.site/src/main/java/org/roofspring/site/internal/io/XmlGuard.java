@@ -1,6 +1,8 @@
 package org.roofspring.site.internal.io;
 
 import java.io.StringReader;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
@@ -14,6 +16,10 @@ import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.EStructuralFeature;
 import org.roofspring.site.Ids;
 import org.roofspring.site.SitePackage;
 import org.roofspring.site.io.SiteFileException;
@@ -33,7 +39,18 @@ final class XmlGuard {
     private final String name;
     private final int newest;
     private final Set<String> ids = new HashSet<>();
+    private final Deque<Open> open = new ArrayDeque<>();
     private XMLStreamReader reader;
+
+    /**
+     * An element that is not closed yet.
+     *
+     * @param type what it is in the model, or null where it is a value or not known
+     * @param seen names of single features that were met in it
+     * @param text whether words may stand in it
+     */
+    private record Open(EClass type, Set<String> seen, boolean text) {
+    }
 
     XmlGuard(String name, int newest) {
         this.name = name;
@@ -63,7 +80,6 @@ final class XmlGuard {
     }
 
     private int scan() throws XMLStreamException, SiteFileException {
-        int depth = 0;
         int elements = 0;
         int version = newest;
         while (reader.hasNext()) {
@@ -77,14 +93,15 @@ final class XmlGuard {
                         inner();
                     }
                     attributes();
-                    if (++depth > MAX_DEPTH) {
+                    if (open.size() > MAX_DEPTH) {
                         throw fault("elements are nested deeper than " + MAX_DEPTH);
                     }
                     if (++elements > MAX_ELEMENTS) {
                         throw fault("there are more than " + MAX_ELEMENTS + " elements");
                     }
                 }
-                case XMLStreamConstants.END_ELEMENT -> depth--;
+                case XMLStreamConstants.END_ELEMENT -> open.pop();
+                case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA -> words();
                 default -> { }
             }
         }
@@ -112,6 +129,7 @@ final class XmlGuard {
         if (ofNamespace == 0) {
             throw fault("there is no schema 0");
         }
+        open.push(new Open(SitePackage.Literals.SITE, new HashSet<>(), false));
         return Math.max(1, version);
     }
 
@@ -120,6 +138,21 @@ final class XmlGuard {
         if (namespace != null && !namespace.isEmpty()) {
             throw fault("element " + abridged(reader.getLocalName()) + " belongs to " + abridged(namespace)
                     + "; only elements without a namespace are accepted here");
+        }
+        String feature = reader.getLocalName();
+        EClass owner = open.peek().type();
+        EStructuralFeature known = owner == null ? null : owner.getEStructuralFeature(feature);
+        if (known != null && !known.isMany() && !open.peek().seen().add(feature)) {
+            throw fault("there can be only one " + feature + " in " + owner.getName());
+        }
+        open.push(new Open(known instanceof EReference reference && reference.isContainment()
+                ? reference.getEReferenceType() : null, new HashSet<>(), known instanceof EAttribute));
+    }
+
+    /** Words where the model has no place for them would be lost without notice. */
+    private void words() throws SiteFileException {
+        if (!reader.isWhiteSpace() && !open.isEmpty() && !open.peek().text()) {
+            throw fault("the text \"" + abridged(reader.getText()) + "\" has no place here; values stand in attributes");
         }
     }
 
