@@ -108,11 +108,13 @@ public abstract class CalculationContractTest {
     void severalThreadsGetTheSameOutcome() throws Exception {
         Outcome expected = calculate();
         Calculation shared = calculation();
+        SiteSnapshot site = site();
+        Inputs inputs = inputs();
         ExecutorService threads = Executors.newFixedThreadPool(4);
         try {
             List<Future<Outcome>> outcomes = new ArrayList<>();
             for (int i = 0; i < 8; i++) {
-                outcomes.add(threads.submit(() -> shared.calculate(site(), inputs(), context(() -> false))));
+                outcomes.add(threads.submit(() -> shared.calculate(site, inputs, context(() -> false))));
             }
             for (Future<Outcome> outcome : outcomes) {
                 assertEquals(expected, outcome.get());
@@ -124,9 +126,12 @@ public abstract class CalculationContractTest {
 
     @Test
     void stopsSoonWhenCancelled() {
+        Calculation calculation = calculation();
+        SiteSnapshot site = site();
+        Inputs inputs = inputs();
         assertTimeoutPreemptively(cancelBound(), () -> {
             try {
-                calculation().calculate(site(), inputs(), context(() -> true));
+                calculation.calculate(site, inputs, context(() -> true));
             } catch (CancellationException e) {
                 assertNotNull(e, "stopping this way is what cancelling is for");
             }
