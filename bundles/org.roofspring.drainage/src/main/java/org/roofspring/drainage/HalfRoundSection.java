@@ -51,16 +51,24 @@ public record HalfRoundSection(double widthM, double depthM) implements GutterSe
         return 2 * Math.asin(Math.min(1, Math.sqrt(roundDepth(waterDepthM) / (2 * radiusM()))));
     }
 
-    private double roundArea(double angle) {
-        double r = radiusM();
-        return r * r * (angle < SMALL_ANGLE ? Math.pow(angle, 3) * evenPowers(AREA_SERIES, angle)
-                : angle - Math.sin(angle) * Math.cos(angle));
+    /** Half the width of the surface of water in the round part [m]; a root, since sines would cost more. */
+    private double halfSurface(double roundDepthM, double radiusM) {
+        return Math.sqrt(roundDepthM * (2 * radiusM - roundDepthM));
     }
 
-    private double roundMoment(double angle) {
+    private double roundArea(double angle, double roundDepthM) {
         double r = radiusM();
-        return angle < SMALL_ANGLE ? r * r * r * Math.pow(angle, 5) * evenPowers(MOMENT_SERIES, angle)
-                : 2.0 / 3 * Math.pow(r * Math.sin(angle), 3) - roundArea(angle) * r * Math.cos(angle);
+        return angle < SMALL_ANGLE ? r * r * Math.pow(angle, 3) * evenPowers(AREA_SERIES, angle)
+                : r * r * angle - halfSurface(roundDepthM, r) * (r - roundDepthM);
+    }
+
+    private double roundMoment(double angle, double area, double roundDepthM) {
+        double r = radiusM();
+        if (angle < SMALL_ANGLE) {
+            return r * r * r * Math.pow(angle, 5) * evenPowers(MOMENT_SERIES, angle);
+        }
+        double half = halfSurface(roundDepthM, r);
+        return 2.0 / 3 * half * half * half - area * (r - roundDepthM);
     }
 
     private static double evenPowers(double[] coefficients, double x) {
@@ -73,12 +81,12 @@ public record HalfRoundSection(double widthM, double depthM) implements GutterSe
 
     @Override
     public double areaM2(double waterDepthM) {
-        return roundArea(halfAngle(waterDepthM)) + widthM * wallDepth(waterDepthM);
+        return roundArea(halfAngle(waterDepthM), roundDepth(waterDepthM)) + widthM * wallDepth(waterDepthM);
     }
 
     @Override
     public double surfaceWidthM(double waterDepthM) {
-        return 2 * radiusM() * Math.sin(halfAngle(waterDepthM));
+        return 2 * halfSurface(roundDepth(waterDepthM), radiusM());
     }
 
     @Override
@@ -89,7 +97,9 @@ public record HalfRoundSection(double widthM, double depthM) implements GutterSe
     @Override
     public double firstMomentM3(double waterDepthM) {
         double angle = halfAngle(waterDepthM);
+        double depth = roundDepth(waterDepthM);
+        double area = roundArea(angle, depth);
         double wall = wallDepth(waterDepthM);
-        return roundMoment(angle) + roundArea(angle) * wall + widthM * wall * wall / 2;
+        return roundMoment(angle, area, depth) + area * wall + widthM * wall * wall / 2;
     }
 }

@@ -8,11 +8,11 @@ public sealed interface ExtremeLaw permits GumbelLaw, GevLaw {
     /**
      * The depth [mm] that a year's maximum stays below with a given chance.
      *
-     * @param reducedVariate {@code y = -ln(-ln p)} for the chance p
+     * @param reducedVariate {@code y = -ln(-ln p)} for the chance p, from -7 to 100
      */
     double depthAtVariateMm(double reducedVariate);
 
-    /** The chance that a year's maximum stays below a depth [mm]. */
+    /** The chance that a year's maximum stays below a depth from -1e30 to 1e30 mm. */
     double nonExceedance(double depthMm);
 
     /** The same kind of law, fitted to other L-moments. */

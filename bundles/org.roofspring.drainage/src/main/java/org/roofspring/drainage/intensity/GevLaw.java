@@ -66,12 +66,14 @@ public record GevLaw(double locationMm, double scaleMm, double shape) implements
 
     @Override
     public double depthAtVariateMm(double reducedVariate) {
+        Require.range("reducedVariate", reducedVariate, -7, 100, "a reduced variate from -7 to 100");
         double growth = shape == 0 ? reducedVariate : -Math.expm1(-shape * reducedVariate) / shape;
         return locationMm + scaleMm * growth;
     }
 
     @Override
     public double nonExceedance(double depthMm) {
+        Require.range("depthMm", depthMm, -1e30, 1e30, "a depth from -1e30 to 1e30 mm");
         double standard = (depthMm - locationMm) / scaleMm;
         if (shape == 0) {
             return Math.exp(-Math.exp(-standard));

@@ -36,11 +36,13 @@ public record GumbelLaw(double locationMm, double scaleMm) implements ExtremeLaw
 
     @Override
     public double depthAtVariateMm(double reducedVariate) {
-        return locationMm + scaleMm * reducedVariate;
+        return locationMm + scaleMm
+                * Require.range("reducedVariate", reducedVariate, -7, 100, "a reduced variate from -7 to 100");
     }
 
     @Override
     public double nonExceedance(double depthMm) {
+        Require.range("depthMm", depthMm, -1e30, 1e30, "a depth from -1e30 to 1e30 mm");
         return Math.exp(-Math.exp(-(depthMm - locationMm) / scaleMm));
     }
 

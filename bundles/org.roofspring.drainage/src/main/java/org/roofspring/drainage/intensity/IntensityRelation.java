@@ -16,17 +16,19 @@ public sealed interface IntensityRelation {
      * @param durationS from 60 to 604800 s (one minute to seven days)
      */
     default double intensityMmPerH(double durationS) {
-        Require.range("durationS", durationS, 60, 604800, "a duration from 60 to 604800 s (1 minute to 7 days)");
-        return atMinutes(durationS / 60);
+        double minutes = Require.range("durationS", durationS, 60, 604800,
+                "a duration from 60 to 604800 s (1 minute to 7 days)") / 60;
+        return switch (this) {
+            case Talbot(double a, double b) -> a / (minutes + b);
+            case Sherman(double a, double b, double n) -> a / Math.pow(minutes + b, n);
+            case Wenzel(double a, double b, double n) -> a / (Math.pow(minutes, n) + b);
+        };
     }
 
     /** Depth of the wettest time of a given length [mm], with the same range. */
     default double depthMm(double durationS) {
         return intensityMmPerH(durationS) * durationS / 3600;
     }
-
-    /** Intensity [mm/h] for a duration that has been checked [min]. */
-    double atMinutes(double minutes);
 
     /** The same relation with every intensity multiplied, such as by {@link #MM_PER_INCH}. */
     IntensityRelation times(double factor);
@@ -45,11 +47,6 @@ public sealed interface IntensityRelation {
     record Talbot(double a, double b) implements IntensityRelation {
         public Talbot {
             coefficients(a, b);
-        }
-
-        @Override
-        public double atMinutes(double minutes) {
-            return a / (minutes + b);
         }
 
         @Override
@@ -72,11 +69,6 @@ public sealed interface IntensityRelation {
         }
 
         @Override
-        public double atMinutes(double minutes) {
-            return a / Math.pow(minutes + b, n);
-        }
-
-        @Override
         public Sherman times(double factor) {
             return new Sherman(a * factor, b, n);
         }
@@ -94,11 +86,6 @@ public sealed interface IntensityRelation {
         public Wenzel {
             coefficients(a, b);
             Require.range("n", n, 0.01, 3, "an exponent from 0.01 to 3");
-        }
-
-        @Override
-        public double atMinutes(double minutes) {
-            return a / (Math.pow(minutes, n) + b);
         }
 
         @Override

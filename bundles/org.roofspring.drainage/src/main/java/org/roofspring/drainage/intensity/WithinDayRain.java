@@ -14,11 +14,15 @@ public sealed interface WithinDayRain {
     default double excessMm(double dayMm, double intensityMmPerH) {
         Require.range("dayMm", dayMm, 0, 5000, "a day's depth from 0 to 5000 mm");
         Require.range("intensityMmPerH", intensityMmPerH, 0, 1e6, "an intensity from 0 to 1000000 mm/h");
-        return dayMm == 0 ? 0 : excess(dayMm, intensityMmPerH);
+        if (dayMm == 0 || intensityMmPerH == 0) {
+            return dayMm;
+        }
+        return switch (this) {
+            case NestedBursts bursts -> bursts.excess(dayMm, intensityMmPerH);
+            case ExponentialIntensities(double rainDurationS) ->
+                dayMm * Math.exp(-intensityMmPerH * rainDurationS / 3600 / dayMm);
+        };
     }
-
-    /** As {@link #excessMm} for a wet day, with arguments that have been checked. */
-    double excess(double dayMm, double intensityMmPerH);
 
     /**
      * Every day is spread like the design storm: its wettest part of each length holds the share that the duration
@@ -37,11 +41,7 @@ public sealed interface WithinDayRain {
          * wettest part exceeds what is taken: {@code max (P r(t) - c t)}. On a stretch where r goes with {@code t^m}
          * the most is where {@code P m r(t) / t = c}, or at an end.
          */
-        @Override
-        public double excess(double dayMm, double intensityMmPerH) {
-            if (intensityMmPerH == 0) {
-                return dayMm;
-            }
+        private double excess(double dayMm, double intensityMmPerH) {
             double perS = intensityMmPerH / 3600;
             DurationRatios.Point from = ratios.points().getFirst();
             double most = Math.max(0, dayMm * from.ratio() - perS * from.durationS());
@@ -68,11 +68,6 @@ public sealed interface WithinDayRain {
     record ExponentialIntensities(double rainDurationS) implements WithinDayRain {
         public ExponentialIntensities {
             Require.range("rainDurationS", rainDurationS, 300, 86400, "a duration from 300 to 86400 s (5 min to 24 h)");
-        }
-
-        @Override
-        public double excess(double dayMm, double intensityMmPerH) {
-            return dayMm * Math.exp(-intensityMmPerH * rainDurationS / 3600 / dayMm);
         }
     }
 }

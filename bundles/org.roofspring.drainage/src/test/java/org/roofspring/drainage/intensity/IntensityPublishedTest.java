@@ -42,7 +42,7 @@ class IntensityPublishedTest {
                 1e-10);
     }
 
-    /** READ: worked example of a hydrology course on studylib, Weibull plotting of 39 years. */
+    /** READ: worked example of a university course on hydrology, Weibull plotting of 39 years. */
     @Test
     void weibullPlotting() {
         assertEquals(40, PlottingPosition.WEIBULL.returnPeriodYears(1, 39), 1e-12);
