@@ -81,21 +81,25 @@ public record HalfRoundSection(double widthM, double depthM) implements GutterSe
 
     @Override
     public double areaM2(double waterDepthM) {
+        Require.range("waterDepthM", waterDepthM, 0, depthM, "a depth from 0 to the brim");
         return roundArea(halfAngle(waterDepthM), roundDepth(waterDepthM)) + widthM * wallDepth(waterDepthM);
     }
 
     @Override
     public double surfaceWidthM(double waterDepthM) {
+        Require.range("waterDepthM", waterDepthM, 0, depthM, "a depth from 0 to the brim");
         return 2 * halfSurface(roundDepth(waterDepthM), radiusM());
     }
 
     @Override
     public double wettedPerimeterM(double waterDepthM) {
+        Require.range("waterDepthM", waterDepthM, 0, depthM, "a depth from 0 to the brim");
         return 2 * radiusM() * halfAngle(waterDepthM) + 2 * wallDepth(waterDepthM);
     }
 
     @Override
     public double firstMomentM3(double waterDepthM) {
+        Require.range("waterDepthM", waterDepthM, 0, depthM, "a depth from 0 to the brim");
         double angle = halfAngle(waterDepthM);
         double depth = roundDepth(waterDepthM);
         double area = roundArea(angle, depth);

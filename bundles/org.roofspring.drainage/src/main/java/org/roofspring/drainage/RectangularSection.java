@@ -17,21 +17,25 @@ public record RectangularSection(double widthM, double depthM) implements Gutter
 
     @Override
     public double areaM2(double waterDepthM) {
+        Require.range("waterDepthM", waterDepthM, 0, depthM, "a depth from 0 to the brim");
         return widthM * waterDepthM;
     }
 
     @Override
     public double surfaceWidthM(double waterDepthM) {
+        Require.range("waterDepthM", waterDepthM, 0, depthM, "a depth from 0 to the brim");
         return widthM;
     }
 
     @Override
     public double wettedPerimeterM(double waterDepthM) {
+        Require.range("waterDepthM", waterDepthM, 0, depthM, "a depth from 0 to the brim");
         return widthM + 2 * waterDepthM;
     }
 
     @Override
     public double firstMomentM3(double waterDepthM) {
+        Require.range("waterDepthM", waterDepthM, 0, depthM, "a depth from 0 to the brim");
         return widthM * waterDepthM * waterDepthM / 2;
     }
 }

@@ -24,21 +24,25 @@ public record TrapezoidalSection(double widthM, double soleM, double depthM) imp
 
     @Override
     public double areaM2(double waterDepthM) {
+        Require.range("waterDepthM", waterDepthM, 0, depthM, "a depth from 0 to the brim");
         return waterDepthM * (soleM + batter() * waterDepthM);
     }
 
     @Override
     public double surfaceWidthM(double waterDepthM) {
+        Require.range("waterDepthM", waterDepthM, 0, depthM, "a depth from 0 to the brim");
         return soleM + 2 * batter() * waterDepthM;
     }
 
     @Override
     public double wettedPerimeterM(double waterDepthM) {
+        Require.range("waterDepthM", waterDepthM, 0, depthM, "a depth from 0 to the brim");
         return soleM + 2 * waterDepthM * Math.hypot(1, batter());
     }
 
     @Override
     public double firstMomentM3(double waterDepthM) {
+        Require.range("waterDepthM", waterDepthM, 0, depthM, "a depth from 0 to the brim");
         return waterDepthM * waterDepthM * (soleM / 2 + batter() * waterDepthM / 3);
     }
 }
