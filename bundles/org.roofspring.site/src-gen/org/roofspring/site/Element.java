@@ -32,7 +32,7 @@ public interface Element extends EObject
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * <!-- begin-model-doc -->
-	 * Identifier that never changes and is unique in the site, such as tank-3k9f: letters, digits and hyphens. The element's name may change; links and findings hold on to this.
+	 * Identifier that never changes and is unique in the site, such as tank-3k9f: letters, digits, hyphen, dot and underscore, up to 64. The element's name may change; links and findings hold on to this.
 	 * <!-- end-model-doc -->
 	 * @return the value of the '<em>Id</em>' attribute.
 	 * @see #setId(String)

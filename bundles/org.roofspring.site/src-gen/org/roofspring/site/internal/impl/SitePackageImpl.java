@@ -9855,7 +9855,7 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 		   source,
 		   new String[]
 		   {
-			   "documentation", "Identifier that never changes and is unique in the site, such as tank-3k9f: letters, digits and hyphens. The element\'s name may change; links and findings hold on to this."
+			   "documentation", "Identifier that never changes and is unique in the site, such as tank-3k9f: letters, digits, hyphen, dot and underscore, up to 64. The element\'s name may change; links and findings hold on to this."
 		   });
 		addAnnotation
 		  (getElement_Note(),

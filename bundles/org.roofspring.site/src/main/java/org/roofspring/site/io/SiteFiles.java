@@ -47,8 +47,8 @@ public final class SiteFiles {
      * Writes a site: the file holds the whole old or the whole new site, whatever happens. Elements that have no
      * identifier yet are given one; nothing else of the site is changed.
      *
-     * @throws SiteFileException when the site cannot be written as a file (two elements with one identifier, a reference
-     *         to an element outside the site, a character that XML cannot carry) or the disk refuses
+     * @throws SiteFileException when the site cannot be written as a file (two elements with one identifier, a
+     *         reference to an element outside the site, a character that XML cannot carry) or the disk refuses
      */
     public static void save(Site site, Path file) throws SiteFileException {
         AtomicFile.write(file, SiteWriter.toBytes(site, file.getFileName().toString()));

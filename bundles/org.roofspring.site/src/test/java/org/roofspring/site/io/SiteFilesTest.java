@@ -176,8 +176,8 @@ class SiteFilesTest {
     @Test
     void refusesAPicture() throws IOException {
         byte[] png = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n', 0, 0, 0, 13, 'I', 'H', 'D', 'R'};
-        assertEquals(" is not a site file: it does not begin as XML; a site file is XML with the root element site:Site",
-                refusal(png));
+        assertEquals(" is not a site file: it does not begin as XML; "
+                + "a site file is XML with the root element site:Site", refusal(png));
     }
 
     @Test
@@ -322,7 +322,8 @@ class SiteFilesTest {
         site.setNote(null);
         Gutter outside = SiteFactory.eINSTANCE.createGutter();
         roof.getDrains().get(0).setTo(outside);
-        assertSaveRefused("house.site was not written: to of RoofDrain points to Gutter, which is not part of the site");
+        assertSaveRefused("house.site was not written: to of RoofDrain points to Gutter, "
+                + "which is not part of the site");
         roof.getDrains().get(0).setTo(tank);
         tank.setId("roof-1");
         assertSaveRefused("house.site was not written: the identifier \"roof-1\" is used twice");

@@ -152,7 +152,8 @@ final class XmlGuard {
     /** Words where the model has no place for them would be lost without notice. */
     private void words() throws SiteFileException {
         if (!reader.isWhiteSpace() && !open.isEmpty() && !open.peek().text()) {
-            throw fault("the text \"" + abridged(reader.getText()) + "\" has no place here; values stand in attributes");
+            throw fault("the text \"" + abridged(reader.getText())
+                    + "\" has no place here; values stand in attributes");
         }
     }
 

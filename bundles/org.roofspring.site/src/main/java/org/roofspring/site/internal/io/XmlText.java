@@ -18,7 +18,8 @@ import org.roofspring.site.io.SiteFileException;
  */
 final class XmlText {
     private static final String EXPECTED = "a site file is XML with the root element site:Site";
-    private static final Pattern ENCODING = Pattern.compile("\\A<\\?xml[^>]{0,80}?encoding\\s*=\\s*[\"']([^\"']{1,40})");
+    private static final Pattern ENCODING = Pattern.compile(
+            "\\A<\\?xml[^>]{0,80}?encoding\\s*=\\s*[\"']([^\"']{1,40})");
 
     private XmlText() {
     }
