@@ -56,6 +56,12 @@ class ContractTest {
                 Arguments.of("size", catchment + " --target 95%", "requiredVolume m3, sequentPeakVolume m3"),
                 Arguments.of("gutter", "--profile half-round --width 125mm --length 8m --slope 0.5% --roof 60m2 "
                         + "--intensity 150mm/h", "capacity L/s, runoff L/s, utilisation 1"),
+                Arguments.of("firstflush", "--roof 60m2 --depth 1mm --storm 20mm --bore 150mm --hole 3mm",
+                        "depth mm, volume L, shareLeft 1, meanSharePast 1, chamberHeight m, drainDown h, holeFlow L/h"),
+                Arguments.of("intensity", "--rain " + DemoData.inventedRain() + " --return-period 10yr",
+                        "intensity mm/h, depth mm, dayDepth mm, intensityLow mm/h, intensityHigh mm/h, "
+                                + "intensityOtherLaw mm/h, years 1"),
+                Arguments.of("intensity", "--relation talbot --a 7500 --b 20", "intensity mm/h, depth mm"),
                 Arguments.of("disinfect chlorine", "--volume 1000L --dose 5mg/L --strength 12.5% --residual 0.5mg/L",
                         "productMass g, productVolume mL, drops 1, contactTime mg.min/L, logGiardia 1, logVirus 1"),
                 Arguments.of("disinfect uv", "--dose 40mJ/cm2", "logCryptosporidium 1, logGiardia 1, logVirus 1"),

@@ -15,6 +15,11 @@ final class DemoData {
         return file("rain/real/seattle-weather.csv");
     }
 
+    /** An invented record of forty years. */
+    static Path inventedRain() {
+        return file("rain/upland-40y.csv");
+    }
+
     private static Path file(String name) {
         String folder = System.getProperty("roofspring.demoData");
         assertTrue(folder != null, "the system property roofspring.demoData must name the folder demo-data");

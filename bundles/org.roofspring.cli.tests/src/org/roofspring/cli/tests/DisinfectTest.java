@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -104,20 +106,23 @@ class DisinfectTest {
         assertEquals(0, chlorine.number("contactTime", "mg.min/L"));
         assertEquals(0, chlorine.number("logGiardia"));
         assertEquals(0, chlorine.number("logVirus"));
-        assertTrue(chlorine.caution("chlorine.residual").contains("not a residual"));
+        assertTrue(chlorine.caution("chlorine.dose-is-not-residual").contains("A dose earns no credit"));
     }
 
     @Test
     void chlorineCautions() {
         Answer chlorine = Asked.answer(DOSE + " --residual 0.5mg/L");
-        assertTrue(chlorine.caution("chlorine.mixing").contains("acid or any other cleaner"));
-        assertTrue(chlorine.caution("chlorine.product").contains("stabilised"));
-        assertTrue(chlorine.caution("chlorine.test").contains("health authority"));
+        assertTrue(chlorine.caution("chlorine.handling").contains("acid or other cleaners"));
+        assertTrue(chlorine.caution("chlorine.handling").contains("without stabiliser"));
+        assertTrue(chlorine.caution("chlorine.handling").contains("local health authority"));
+        assertTrue(chlorine.caution("treatment.test-the-water").contains("health authority"));
         assertTrue(chlorine.caution("chlorine.verify").contains("from memory"));
-        assertFalse(chlorine.cautionCodes().contains("chlorine.residual"));
-        assertFalse(chlorine.cautionCodes().contains("chlorine.strong"));
+        assertTrue(chlorine.cautionCodes().contains("chlorine.ageing"));
+        assertFalse(chlorine.cautionCodes().contains("chlorine.dose-is-not-residual"));
+        assertFalse(chlorine.cautionCodes().contains("chlorine.high-dose"));
         assertTrue(Asked.answer(DOSE + " --residual 5.1mg/L").cautionCodes()
-                .containsAll(java.util.List.of("chlorine.strong", "chlorine.residual-above-dose")));
+                .containsAll(List.of("chlorine.high-dose", "chlorine.residual-above-dose")));
+        assertFalse(Asked.answer(DOSE + " --product granules").cautionCodes().contains("chlorine.ageing"));
         assertTrue(Asked.answer(DOSE + " --residual 1mg/L --ph 9.5").caution("chlorine.no-credit").contains("pH 9.5"));
         assertTrue(Asked.answer("disinfect chlorine --volume 1m3 --dose 5mg/L --strength 65%").cautionCodes()
                 .contains("chlorine.strength"), "granules taken for a liquid");
@@ -143,9 +148,9 @@ class DisinfectTest {
         assertEquals(4, uv.number("logCryptosporidium"));
         assertEquals(4, uv.number("logGiardia"));
         assertEquals(0.5, uv.number("logVirus"));
-        assertTrue(uv.caution("uv.validated").contains("validated"));
+        assertTrue(uv.caution("uv.validated-dose").contains("validated"));
         assertTrue(uv.caution("uv.lamp").contains("licensed electrician"));
-        assertTrue(uv.caution("uv.test").contains("health authority"));
+        assertTrue(uv.caution("treatment.test-the-water").contains("health authority"));
     }
 
     /** Inverse of IAPWS SR1-86 at US Standard Atmosphere 1976 by an independent script (computed). */
@@ -167,7 +172,9 @@ class DisinfectTest {
 
     @Test
     void boilSaysWhereTheAgenciesDiffer() {
-        assertTrue(Asked.answer("disinfect boil --altitude 1800m").caution("boil.other-rule").contains("EPA"));
+        Answer between = Asked.answer("disinfect boil --altitude 1800m");
+        assertTrue(between.caution("boil.other-rule").contains("EPA"));
+        assertTrue(between.cautionCodes().containsAll(List.of("boil.chemicals", "boil.scald")));
         assertFalse(Asked.answer("disinfect boil --altitude 1000m").cautionCodes().contains("boil.other-rule"));
         assertFalse(Asked.answer("disinfect boil --altitude 2500m").cautionCodes().contains("boil.other-rule"));
     }
@@ -182,5 +189,6 @@ class DisinfectTest {
         assertEquals(hours, solar.number("exposure", "h"));
         assertEquals(suitable, solar.flag("suitable"));
         assertEquals(!suitable, solar.cautionCodes().contains("solar.unsuitable"));
+        assertTrue(solar.cautionCodes().containsAll(List.of("solar.viruses", "treatment.test-the-water")));
     }
 }

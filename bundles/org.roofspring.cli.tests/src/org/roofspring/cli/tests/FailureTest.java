@@ -58,6 +58,27 @@ class FailureTest {
         "disinfect solar --volume 0L --sky clear --turbidity 1NTU | --volume | 0 L | more than zero",
         "gutter --profile vee --width 1m --length 1m --slope 0 --roof 1m2 --intensity 1mm/h | --profile | vee | half-round",
         "gutter --profile rectangular --width 1m --length 1m --slope 0 --roof 1m2 --intensity 1mm/h | --depth | missing | needs it",
+        "gutter --profile vee | --length | Missing | --help",
+        "firstflush --roof 60m2 | --depth | --share | Missing",
+        "firstflush --roof 60m2 --depth 1mm --share 10% | --depth | --share | mutually exclusive",
+        "firstflush --roof 60m2 --depth 51mm | --depth | 51 mm | 50 mm",
+        "firstflush --roof 60m2 --share 0% | --share | 0 % | to 1",
+        "firstflush --roof 60m2 --share 0.01% --half-depth 20mm | --share | 266 mm | 50 mm",
+        "firstflush --roof 60m2 --depth 1mm --bore 100mm | --hole | Missing | --help",
+        "firstflush --roof 60m2 --depth 20mm --bore 50mm --hole 3mm | --bore | 611 | to 20 m",
+        "intensity | --rain | --relation | missing",
+        "intensity --rain a.csv --relation talbot | --rain | --relation | exclude",
+        "intensity --rain a.csv | --return-period | missing | 10yr",
+        "intensity --rain a.csv --return-period 10 | --return-period | has no unit | a time",
+        "intensity --rain a.csv --return-period 1yr | --return-period | 1 yr | 1.01 yr",
+        "intensity --rain a.csv --return-period 10yr --duration 1min | --duration | 1 min | 5 min",
+        "intensity --rain a.csv --return-period 10yr --law weibull | --law | weibull | gumbel or gev",
+        "intensity --rain a.csv --return-period 10yr --ratios none | --ratios | none | third-power or brazilian",
+        "intensity --rain a.csv --return-period 10yr --day-factor 0.9 | --day-factor | 0.9 | 1 to 2",
+        "intensity --rain a.csv --return-period 10yr | a.csv | There is no | rain file",
+        "intensity --relation hyperbola | --relation | hyperbola | talbot or sherman or wenzel",
+        "intensity --relation sherman --a 1 --b 1 | --n | missing | relation",
+        "intensity --relation talbot --a 0 --b 1 | --a | 0 | 100000",
         "rain | FILE | Missing | --help",
         "rain no-such-file.csv | no-such-file.csv | There is no | rain file",
         "duty --pump no-such-file.csv --static-head 1m --bore 40mm --length 1m | no-such-file.csv | There is no | pump file"})
@@ -84,7 +105,7 @@ class FailureTest {
 
     @Test
     void missingCommand() {
-        refused("", "A command is missing", "pipe, rain, storage", "--help");
+        refused("", "A command is missing", "rain, storage, size", "--help");
         refused("disinfect", "A method is missing", "chlorine, uv, boil, solar", "--help");
     }
 
@@ -160,6 +181,7 @@ class FailureTest {
         Path pump = file("pump.csv", "flow[L/s],head[m]\n0,10\n1,8\n2,5\n");
         for (String command : Arrays.asList(
                 "duty --static-head 30m --bore 40mm --length 10m --pump " + pump,
+                "intensity --return-period 10yr --rain " + DemoData.realRain(),
                 "size --roof 10m2 --runoff 0.8 --demand 400L/d --target 95% --rain " + DemoData.realRain())) {
             for (String json : new String[] {"", " --json"}) {
                 Asked asked = Asked.of(command + json);

@@ -123,7 +123,7 @@ class GutterTest {
         Answer level = halfRound(150, 5, 0);
         assertTrue(level.caution("gutter.standing-water").contains("mosquitoes"));
         assertTrue(level.caution("gutter.verify").contains("from memory"));
-        assertTrue(level.caution("gutter.ladder").contains("trained"), "a danger says who is to be asked");
+        assertTrue(level.caution("roof.ladder-work").contains("Ask a licensed roofer"), "a danger says who is to be asked");
         assertFalse(level.has("uniformFullFlow"), "a level gutter has no flow of even depth");
         assertFalse(level.cautionCodes().contains("gutter.spills"));
         assertFalse(halfRound(150, 5, 0.008).cautionCodes().contains("gutter.standing-water"));

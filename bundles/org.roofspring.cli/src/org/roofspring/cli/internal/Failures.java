@@ -48,7 +48,7 @@ public final class Failures {
 
     private static String wrong(CommandLine.ParameterException e) {
         if (!(e instanceof CommandLine.UnmatchedArgumentException unmatched) || unmatched.isUnknownOption()) {
-            return e.getMessage();
+            return e.getMessage().replaceFirst("^Error: ", "");
         }
         Set<String> commands = e.getCommandLine().getSubcommands().keySet();
         String given = "\"" + unmatched.getUnmatched().get(0) + "\" is ";

@@ -8,8 +8,11 @@ import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 
 /** The command without a subcommand: says what there is. */
-@Command(name = "roofspring", description = "Engineering for living on rain from your own roof. Values carry units, such as 1.2L/s or 41.8mm.",
-        synopsisSubcommandLabel = "COMMAND", subcommands = { PipeCommand.class, RainCommand.class, StorageCommand.class, SizeCommand.class, DutyCommand.class, GutterCommand.class,
+@Command(name = "roofspring",
+        description = "Engineering for living on rain from your own roof. Values carry units, such as 1.2L/s or 41.8mm.",
+        synopsisSubcommandLabel = "COMMAND",
+        subcommands = { RainCommand.class, StorageCommand.class, SizeCommand.class, IntensityCommand.class,
+                GutterCommand.class, FirstFlushCommand.class, PipeCommand.class, DutyCommand.class,
                 DisinfectCommand.class, AppraiseCommand.class },
         footer = { "", "Exit status: 0 done; 1 internal fault; 2 wrong usage or bad input; 3 sound input without an answer." })
 public final class RootCommand implements Runnable {

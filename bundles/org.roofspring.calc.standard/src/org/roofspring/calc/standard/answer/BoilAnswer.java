@@ -12,6 +12,7 @@ import org.roofspring.calc.Working.Step;
 import org.roofspring.quantity.Quantity;
 import org.roofspring.quantity.Units;
 import org.roofspring.treatment.disinfection.Boiling;
+import org.roofspring.treatment.disinfection.DisinfectionCautions;
 
 /** How hot water boils and how long to keep it boiling, in words. */
 public final class BoilAnswer {
@@ -31,9 +32,9 @@ public final class BoilAnswer {
         AnswerBuilder answer = new AnswerBuilder(elementId)
                 .number("boilingPoint", "Boiling point", point,
                         Step.of("Tb", "temperature at which water's vapour pressure is the air's pressure",
-                                "pv(Tb) = pa(z)", point, TreatmentTerms.source(Boiling.BOILING_POINT_SOURCE), altitude))
+                                "pv(Tb) = pa(z)", point, KernelTerms.source(Boiling.BOILING_POINT_SOURCE), altitude))
                 .number("boilTime", "Keep at a rolling boil", time, Step.of("t", "rolling boil, by " + agency.name(),
-                        "1 min; 3 min where z > zh", time, TreatmentTerms.source(agency.source()), altitude,
+                        "1 min; 3 min where z > zh", time, KernelTerms.source(agency.source()), altitude,
                         new Input("zh", "altitude of the longer time", Quantity.of(agency.thresholdM(), Units.M))));
         cautions(answer, elementId, altitudeM, agency, boiling);
         return answer.build();
@@ -46,13 +47,9 @@ public final class BoilAnswer {
                 .forEach(other -> answer.caution(new Caution("boil.other-rule", Severity.WARNING, elementId,
                         "{0} asks for {1} at this altitude; boiling longer does no harm.",
                         List.of(other.name(), Quantity.ofSi(Boiling.at(altitudeM, other).durationS(), Units.MIN)), "",
-                        TreatmentTerms.source(other.source()))));
-        answer.caution(new Caution("boil.kept", Severity.WARNING, elementId,
-                "Boiled water has no protection left: let it cool covered, keep it in a clean, closed vessel and use it "
-                        + "soon.", List.of(), "", Source.commonPractice("keeping boiled water")));
-        answer.caution(new Caution("boil.chemicals", Severity.DANGER, elementId,
-                "Boiling kills germs but takes out no lead, fuel, pesticide or other chemical; where these may be "
-                        + "present, do not drink the water.", List.of(), TreatmentTerms.ASK_HEALTH_AUTHORITY,
-                Source.commonPractice("limits of boiling")));
+                        KernelTerms.source(other.source()))));
+        DisinfectionCautions.boil().forEach(caution -> answer.caution(
+                KernelTerms.caution(elementId, caution, Source.commonPractice("use of boiled water"))));
+        answer.caution(KernelTerms.testTheWater(elementId));
     }
 }

@@ -10,20 +10,19 @@ import org.roofspring.calc.Working.Input;
 import org.roofspring.calc.Working.Step;
 import org.roofspring.quantity.Quantity;
 import org.roofspring.quantity.Units;
+import org.roofspring.treatment.disinfection.BleachAgeing;
 import org.roofspring.treatment.disinfection.ChlorineContact;
 import org.roofspring.treatment.disinfection.ChlorineCredit;
 import org.roofspring.treatment.disinfection.ChlorineDose;
 import org.roofspring.treatment.disinfection.ChlorineProduct;
+import org.roofspring.treatment.disinfection.DisinfectionCautions;
 import org.roofspring.treatment.disinfection.GiardiaContactTable;
 import org.roofspring.treatment.disinfection.VirusContactTable;
 
 /** How much of a chlorine product to add, and what the contact earns, in words. */
 public final class ChlorineAnswer {
     private static final Source DOSE = Source.definition("mass balance");
-    private static final Source TANKS = Source.published("enHealth, Guidance on use of rainwater tanks");
-    private static final Source DRINKING = Source.fromMemory("WHO, Guidelines for drinking-water quality, 4th edition");
-    /** Free chlorine above this should not be drunk [mg/L]. */
-    private static final double MOST_DRUNK_MG_PER_L = 5;
+    private static final Source TANKS = KernelTerms.source(DisinfectionCautions.TANK_DOSE_SOURCE);
     /** No hypochlorite solution keeps more than about this [ratio]. */
     private static final double STRONGEST_LIQUID = 0.2;
 
@@ -73,7 +72,7 @@ public final class ChlorineAnswer {
             answer.number("productVolume", "Product by volume", volume, activeStep, volumeStep);
             Quantity drops = Quantity.of(dose.drops().orElseThrow());
             answer.number("drops", "The same in drops", drops, Step.of("n", "drops", "v / vd", drops,
-                    TreatmentTerms.source(ChlorineDose.DROP_SOURCE), measured,
+                    KernelTerms.source(ChlorineDose.DROP_SOURCE), measured,
                     new Input("vd", "volume of a drop", Quantity.ofSi(dropVolumeM3, Units.ML))));
             if (byVolume) {
                 Quantity mass = grams(volumeM3 * product.densityKgPerM3());
@@ -96,7 +95,7 @@ public final class ChlorineAnswer {
                         new Input("b", "share that nearly all the water stays, " + contact.baffling().label(),
                                 Quantity.of(contact.baffling().ratio()))));
         Quantity giardia = Quantity.of(credit.logGiardia());
-        Source giardiaTable = TreatmentTerms.source(GiardiaContactTable.SOURCE);
+        Source giardiaTable = KernelTerms.source(GiardiaContactTable.SOURCE);
         answer.number("logGiardia", "Log reduction of Giardia", giardia, credit.neededGiardiaMgMinPerL().isPresent()
                 ? Step.of("LG", "log reduction, at most 3", "min(3, 3 CT / CT3)", giardia, giardiaTable, reached,
                         new Input("CT3", "contact time for 3 log, rounded to the row that asks for more",
@@ -106,7 +105,7 @@ public final class ChlorineAnswer {
         Quantity virus = Quantity.of(credit.logVirus());
         answer.number("logVirus", "Log reduction of viruses", virus, Step.of("LV",
                 "largest tabulated credit (2, 3 or 4) that the contact time reaches, temperature rounded down",
-                "credit for CT at T", virus, TreatmentTerms.source(VirusContactTable.SOURCE), reached, acidity,
+                "credit for CT at T", virus, KernelTerms.source(VirusContactTable.SOURCE), reached, acidity,
                 temperature));
         Quantity crypto = Quantity.of(ChlorineCredit.LOG_CRYPTOSPORIDIUM);
         answer.number("logCryptosporidium", "Log reduction of Cryptosporidium", crypto,
@@ -119,15 +118,12 @@ public final class ChlorineAnswer {
 
     private static void cautions(AnswerBuilder answer, String elementId, double doseMgPerL, ChlorineProduct product,
             ChlorineContact contact, ChlorineCredit credit) {
-        Quantity most = Quantity.of(MOST_DRUNK_MG_PER_L, Units.MG_PER_L);
-        if (contact.residualMgPerL() == 0) {
-            answer.caution(new Caution("chlorine.residual", Severity.WARNING, elementId,
-                    "A dose is not a residual: how much chlorine the water itself uses up is not known, so no credit "
-                            + "is given. Measure the free chlorine at the end of the contact and give it as the "
-                            + "residual.", List.of(), "", Source.definition("credit is for what is left")));
-        } else {
+        boolean measured = contact.residualMgPerL() > 0;
+        DisinfectionCautions.chlorine(Math.max(doseMgPerL, contact.residualMgPerL()), measured)
+                .forEach(caution -> answer.caution(KernelTerms.caution(elementId, caution, TANKS)));
+        if (measured) {
             credit.notes().forEach(note -> answer.caution(new Caution("chlorine.no-credit", Severity.WARNING,
-                    elementId, "{0}", List.of(note), "", TreatmentTerms.source(GiardiaContactTable.SOURCE))));
+                    elementId, "{0}", List.of(note), "", KernelTerms.source(GiardiaContactTable.SOURCE))));
         }
         if (contact.residualMgPerL() > doseMgPerL) {
             answer.caution(new Caution("chlorine.residual-above-dose", Severity.WARNING, elementId,
@@ -135,36 +131,26 @@ public final class ChlorineAnswer {
                             + "before.", List.of(Quantity.of(contact.residualMgPerL(), Units.MG_PER_L),
                                     Quantity.of(doseMgPerL, Units.MG_PER_L)), "", DOSE));
         }
-        if (Math.max(doseMgPerL, contact.residualMgPerL()) > MOST_DRUNK_MG_PER_L) {
-            answer.caution(new Caution("chlorine.strong", Severity.DANGER, elementId,
-                    "Do not drink the water while it holds more than {0} of free chlorine.", List.of(most),
-                    TreatmentTerms.ASK_HEALTH_AUTHORITY, DRINKING));
+        if (product.form() == ChlorineProduct.Form.LIQUID) {
+            liquidCautions(answer, elementId, product);
         }
-        if (product.form() == ChlorineProduct.Form.LIQUID && product.strengthRatio() > STRONGEST_LIQUID) {
+        answer.caution(KernelTerms.testTheWater(elementId));
+        answer.caution(new Caution("chlorine.verify", Severity.INFO, elementId,
+                "The contact-time tables are from memory; verify them against {0}.",
+                List.of(GiardiaContactTable.SOURCE.citation()), "",
+                KernelTerms.source(GiardiaContactTable.SOURCE)));
+    }
+
+    private static void liquidCautions(AnswerBuilder answer, String elementId, ChlorineProduct product) {
+        if (product.strengthRatio() > STRONGEST_LIQUID) {
             answer.caution(new Caution("chlorine.strength", Severity.WARNING, elementId,
                     "A liquid with {0} of available chlorine is not sold; read the label again, or name granules.",
                     List.of(Quantity.ofSi(product.strengthRatio(), Units.PERCENT)), "",
                     Source.commonPractice("liquid hypochlorite has up to about 15 %")));
         }
-        answer.caution(new Caution("chlorine.mixing", Severity.DANGER, elementId,
-                "Never bring chlorine together with acid or any other cleaner: it gives off poisonous gas. Wear gloves "
-                        + "and goggles, and put the product into water, never water onto the product.", List.of(),
-                "Follow the label and the safety data sheet, and ask the supplier.",
-                Source.fromMemory("enHealth, Guidance on use of rainwater tanks")));
-        answer.caution(new Caution("chlorine.product", Severity.WARNING, elementId,
-                "Use no stabilised chlorine (pool products with cyanuric acid) and nothing scented in a tank. Liquid "
-                        + "loses strength in store, so buy it fresh.", List.of(), "", TANKS));
-        answer.caution(new Caution("chlorine.cryptosporidium", Severity.WARNING, elementId,
-                "Chlorine does little against Cryptosporidium; boil, filter to 1 um absolute or use ultraviolet "
-                        + "against it.", List.of(), "", TANKS));
-        answer.caution(new Caution("chlorine.test", Severity.DANGER, elementId,
-                "These figures do not say that the water is safe. Test it: at least {0} of free chlorine is to be left "
-                        + "after {1}, and a laboratory looks for E. coli.",
-                List.of(Quantity.of(0.5, Units.MG_PER_L), Quantity.of(30, Units.MIN)),
-                TreatmentTerms.ASK_HEALTH_AUTHORITY, TANKS));
-        answer.caution(new Caution("chlorine.verify", Severity.INFO, elementId,
-                "The contact-time tables are from memory; verify them against {0}.",
-                List.of(GiardiaContactTable.SOURCE.citation()), "",
-                TreatmentTerms.source(GiardiaContactTable.SOURCE)));
+        answer.caution(new Caution("chlorine.ageing", Severity.WARNING, elementId,
+                "Liquid loses strength in store, the faster the stronger and warmer it is: buy it fresh, keep it cool "
+                        + "and dark, and measure the residual.", List.of(), "",
+                KernelTerms.source(BleachAgeing.SOURCE)));
     }
 }

@@ -16,6 +16,7 @@ import org.roofspring.drainage.HalfRoundSection;
 import org.roofspring.drainage.RectangularSection;
 import org.roofspring.drainage.RoofRunoff;
 import org.roofspring.drainage.StandardGutter;
+import org.roofspring.drainage.siting.RoofCaution;
 import org.roofspring.quantity.Quantity;
 import org.roofspring.quantity.Units;
 
@@ -27,8 +28,6 @@ public final class GutterAnswer {
             + "Henderson, Open Channel Flow, 1966, chapter 7");
     private static final Source HEADLINE = Source.definition("the standard up to 3 mm per metre, the solved flow from "
             + "10 mm per metre on, in proportion between, so that capacity never leaps as the slope changes");
-    private static final Source STANDING_WATER = Source.published(
-            "Development Technology Unit, University of Warwick, web pages on guttering");
     private static final double FULL = 1;
     private static final double NEARLY_FULL = 0.9;
 
@@ -172,21 +171,12 @@ public final class GutterAnswer {
                     Source.commonPractice("the standard allows a tenth for a gutter that is not quite true")));
         }
         if (level) {
-            cautions.add(new Caution("gutter.standing-water", Severity.WARNING, elementId,
-                    "Hung nearly level, a gutter holds standing water, in which mosquitoes breed. Fit the full slope, "
-                            + "see that it drains dry, and keep it clean.", List.of(), "", STANDING_WATER));
+            cautions.add(KernelTerms.caution(elementId, RoofCaution.STANDING_WATER));
         }
         cautions.add(new Caution("gutter.outlet", Severity.INFO, elementId,
                 "The capacity is that of the gutter with a free outlet; the outlet and the downpipe must carry as "
                         + "much.", List.of(), "", Source.definition("water drops freely over the end")));
-        cautions.add(new Caution("gutter.leaves", Severity.INFO, elementId,
-                "Leaves and silt take up capacity; gutters are cleaned once or twice a year, before the rains.",
-                List.of(), "", Source.commonPractice("upkeep of gutters")));
-        cautions.add(new Caution("gutter.ladder", Severity.DANGER, elementId,
-                "Hanging and cleaning a gutter is work at height: secure the ladder, keep clear of power lines, and "
-                        + "never work alone.", List.of(),
-                "Follow the local rules for work at height, or have it done by someone trained for it.",
-                Source.commonPractice("ladder work")));
+        cautions.add(KernelTerms.caution(elementId, RoofCaution.LADDER_WORK));
         cautions.add(new Caution("gutter.verify", Severity.INFO, elementId,
                 "The standard's constants and factors are from memory; verify them against EN 12056-3:2000 before you "
                         + "rely on them, and follow the local building code.", List.of(), "", STANDARD));

@@ -10,13 +10,14 @@ import org.roofspring.calc.Working.Input;
 import org.roofspring.calc.Working.Step;
 import org.roofspring.quantity.Quantity;
 import org.roofspring.quantity.Units;
+import org.roofspring.treatment.disinfection.DisinfectionCautions;
 import org.roofspring.treatment.disinfection.SolarDisinfection;
 import org.roofspring.treatment.disinfection.SolarDisinfection.Sky;
 
 /** How long bottles lie in the sun, and whether they may, in words. */
 public final class SolarAnswer {
-    private static final Source EXPOSURE = TreatmentTerms.source(SolarDisinfection.EXPOSURE_SOURCE);
-    private static final Source TURBIDITY = TreatmentTerms.source(SolarDisinfection.TURBIDITY_SOURCE);
+    private static final Source EXPOSURE = KernelTerms.source(SolarDisinfection.EXPOSURE_SOURCE);
+    private static final Source TURBIDITY = KernelTerms.source(SolarDisinfection.TURBIDITY_SOURCE);
 
     private SolarAnswer() {
     }
@@ -37,23 +38,17 @@ public final class SolarAnswer {
                         new Input("tau", "turbidity", Quantity.of(turbidityNtu, Units.NTU))))
                 .flag("suitable", "Bottle and water are suitable", solar.suitable());
         if (!solar.suitable()) {
-            answer.caution(new Caution("solar.unsuitable", Severity.DANGER, elementId,
-                    "Do not rely on the sun for this water. {0}", List.of(String.join(" ", solar.reasons())),
-                    TreatmentTerms.ASK_HEALTH_AUTHORITY,
+            answer.caution(KernelTerms.unsuitable("solar.unsuitable", elementId,
+                    "Do not rely on the sun for this water. " + String.join(" ", solar.reasons()),
                     turbidityNtu < SolarDisinfection.TURBIDITY_LIMIT_NTU ? EXPOSURE : TURBIDITY));
         }
         answer.caution(new Caution("solar.bottle", Severity.INFO, elementId,
                 "Use clear, unscratched bottles without a label, laid flat in full sun; start again after a day of "
                         + "rain, and drink from the bottle.", List.of(), "",
                 Source.commonPractice("use of bottles in the sun")));
-        answer.caution(new Caution("solar.viruses", Severity.WARNING, elementId,
-                "Some viruses, adenovirus among them, outlast the sun, and chemicals stay in the water.", List.of(), "",
-                Source.published("study of solar disinfection of viruses in water, PubMed Central article "
-                        + "PMC4702646")));
-        answer.caution(new Caution("solar.test", Severity.DANGER, elementId,
-                "These figures do not say that the water is safe; small children and people with weak defences need "
-                        + "boiled or chlorinated water.", List.of(), TreatmentTerms.ASK_HEALTH_AUTHORITY,
-                Source.commonPractice("care for those easily made ill")));
+        DisinfectionCautions.solar().forEach(caution -> answer.caution(
+                KernelTerms.caution(elementId, caution, EXPOSURE)));
+        answer.caution(KernelTerms.testTheWater(elementId));
         return answer.build();
     }
 }

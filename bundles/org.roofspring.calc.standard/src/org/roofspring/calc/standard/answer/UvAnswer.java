@@ -10,11 +10,12 @@ import org.roofspring.calc.Working.Input;
 import org.roofspring.calc.Working.Step;
 import org.roofspring.quantity.Quantity;
 import org.roofspring.quantity.Units;
+import org.roofspring.treatment.disinfection.DisinfectionCautions;
 import org.roofspring.treatment.disinfection.UvDoseTable;
 
 /** What an ultraviolet dose earns, in words. */
 public final class UvAnswer {
-    private static final Source TABLE = TreatmentTerms.source(UvDoseTable.SOURCE);
+    private static final Source TABLE = KernelTerms.source(UvDoseTable.SOURCE);
 
     private UvAnswer() {
     }
@@ -40,21 +41,12 @@ public final class UvAnswer {
     }
 
     private static void cautions(AnswerBuilder answer, String elementId) {
-        answer.caution(new Caution("uv.validated", Severity.WARNING, elementId,
-                "The credits are for a dose that was validated for the very reactor, at its flow and at the water's "
-                        + "transmittance; a lamp's rating is not that. Cloudy water, scale and an old lamp take the "
-                        + "dose away.", List.of(), "", TABLE));
-        answer.caution(new Caution("uv.no-residual", Severity.WARNING, elementId,
-                "Light leaves nothing in the water: what enters afterwards lives, and without power nothing is treated. "
-                        + "Put the lamp last, near the tap, with a sensor that shuts the water off.", List.of(), "",
-                Source.commonPractice("ultraviolet at the point of use")));
+        DisinfectionCautions.uv().forEach(caution -> answer.caution(KernelTerms.caution(elementId, caution, TABLE)));
         answer.caution(new Caution("uv.lamp", Severity.DANGER, elementId,
                 "The light burns eyes and skin, and lamps hold mercury: switch off at the mains before opening, and "
                         + "never look at a lit lamp.", List.of(),
                 "Follow the maker's instructions and have a licensed electrician connect it by the local code.",
                 Source.commonPractice("work on ultraviolet lamps")));
-        answer.caution(new Caution("uv.test", Severity.DANGER, elementId,
-                "These figures do not say that the water is safe: have it tested for E. coli.", List.of(),
-                TreatmentTerms.ASK_HEALTH_AUTHORITY, Source.commonPractice("testing of treated roof water")));
+        answer.caution(KernelTerms.testTheWater(elementId));
     }
 }
