@@ -6,7 +6,8 @@ import org.roofspring.hydraulics.internal.Require;
  * A run of pipe, new and as it will be when old.
  *
  * @param fresh          the run with the roughness of new pipe
- * @param agedRoughnessM roughness at the age that the design is to serve [m], not below that of new pipe, to 0.05 of bore
+ * @param agedRoughnessM roughness at the age that the design is to serve [m], not below that of new pipe, to 0.05 of
+ *                       bore
  */
 public record AgeingRun(PipeRun fresh, double agedRoughnessM) {
     public AgeingRun {
@@ -17,11 +18,12 @@ public record AgeingRun(PipeRun fresh, double agedRoughnessM) {
 
     /** A run that does not age. */
     public static AgeingRun lasting(PipeRun run) {
-        return new AgeingRun(run, run.roughnessM());
+        return new AgeingRun(Require.present("run of pipe", run), run.roughnessM());
     }
 
     /** A run of catalogue pipe, new and after some years. */
     public static AgeingRun of(PipeSize pipe, double lengthM, double fittingsK, double years) {
+        Require.present("pipe", pipe);
         return new AgeingRun(pipe.run(lengthM, fittingsK, 0), pipe.material().agedRoughnessM(years));
     }
 

@@ -23,12 +23,11 @@ public record Band(double low, double high) {
     }
 
     /** The span of some values; absent where there are none. */
-    public static Optional<Band> over(DoubleStream values) {
-        double[] all = values.toArray();
-        if (all.length == 0) {
-            return Optional.empty();
-        }
-        return Optional.of(new Band(DoubleStream.of(all).min().getAsDouble(), DoubleStream.of(all).max().getAsDouble()));
+    public static Optional<Band> over(double... values) {
+        Require.present("values", values);
+        return values.length == 0 ? Optional.empty()
+                : Optional.of(new Band(DoubleStream.of(values).min().getAsDouble(),
+                        DoubleStream.of(values).max().getAsDouble()));
     }
 
     /** Whether a value lies within. */

@@ -20,8 +20,8 @@ public final class Fittings {
     }
 
     /**
-     * fT, the friction factor of fully rough flow in clean commercial steel of this bore (Crane TP 410: 0.026 for 1/2 in
-     * down to 0.016 for 4 in), from the fully rough limit of Colebrook-White.
+     * fT, the friction factor of fully rough flow in clean commercial steel of this bore (Crane TP 410: 0.026 for 1/2
+     * in down to 0.016 for 4 in), from the fully rough limit of Colebrook-White.
      *
      * @param boreM [m], 0.005 to 1
      */
@@ -33,12 +33,13 @@ public final class Fittings {
     /** Sum of K of fittings in a pipe of one bore [m], 0.005 to 1. */
     public static double sumK(List<FittingCount> fittings, double boreM) {
         Require.within("bore of a fitting", boreM, SMALLEST_BORE_M, LARGEST_BORE_M, "m");
-        return Require.list("fittings", fittings).stream().mapToDouble(each -> each.count() * each.type().k(boreM)).sum();
+        return Require.list("fittings", fittings).stream().mapToDouble(each -> each.count() * each.type().k(boreM))
+                .sum();
     }
 
     /**
-     * K of an entrance whose edge is rounded; between the tabled radii by straight lines. Source: Crane TP 410 (2009), as
-     * quoted by the source of the open library "fluids".
+     * K of an entrance whose edge is rounded; between the tabled radii by straight lines. Source: Crane TP 410 (2009),
+     * as quoted by the source of the open library "fluids".
      *
      * @param radiusOverBore radius of the edge over bore, 0 (sharp) to 10; from 0.15 on K stays 0.04
      */
@@ -69,8 +70,8 @@ public final class Fittings {
     }
 
     /**
-     * A coefficient against the velocity in one bore, restated against that in another: the head stays, so K goes with the
-     * fourth power of the bore.
+     * A coefficient against the velocity in one bore, restated against that in another: the head stays, so K goes with
+     * the fourth power of the bore.
      *
      * @param k      coefficient, 0 to 1e6
      * @param fromM  bore it is against [m], 0.0001 to 10

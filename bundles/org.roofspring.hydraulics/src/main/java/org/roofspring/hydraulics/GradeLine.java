@@ -6,9 +6,9 @@ import java.util.List;
 import org.roofspring.hydraulics.internal.Require;
 
 /**
- * The hydraulic grade along a run: how high the water would stand in a tube on the pipe. Where it falls below the pipe the
- * pressure is under that of the air: air comes out of the water and collects there, joints draw in dirt, and the flow may
- * break. The velocity head, a few centimetres, is left out.
+ * The hydraulic grade along a run: how high the water would stand in a tube on the pipe. Where it falls below the pipe
+ * the pressure is under that of the air: air comes out of the water and collects there, joints draw in dirt, and the
+ * flow may break. The velocity head, a few centimetres, is left out.
  *
  * @param points along the run, at every point of the profile and every change of bore
  */
@@ -44,8 +44,8 @@ public record GradeLine(List<Point> points) {
     }
 
     /**
-     * The grade line of pipes laid one after another along a profile. Fittings count as spread along their pipe. Where the
-     * pipes and the profile differ in length, the pipes are stretched to the profile.
+     * The grade line of pipes laid one after another along a profile. Fittings count as spread along their pipe. Where
+     * the pipes and the profile differ in length, the pipes are stretched to the profile.
      *
      * @param profile     by rising distance, at least two points
      * @param pipes       in the order of flow, at least one of some length
@@ -100,8 +100,8 @@ public record GradeLine(List<Point> points) {
         Require.within("number of points of the profile", Require.list("profile", profile).size(), 2, 1_000_000);
         for (int i = 1; i < profile.size(); i++) {
             if (!(profile.get(i).distanceM() > profile.get(i - 1).distanceM())) {
-                throw new IllegalArgumentException("points of the profile must be in order of rising distance, but point "
-                        + (i + 1) + " at " + Require.show(profile.get(i).distanceM(), "m") + " follows "
+                throw new IllegalArgumentException("points of the profile must be in order of rising distance, but"
+                        + " point " + (i + 1) + " at " + Require.show(profile.get(i).distanceM(), "m") + " follows "
                         + Require.show(profile.get(i - 1).distanceM(), "m"));
             }
         }

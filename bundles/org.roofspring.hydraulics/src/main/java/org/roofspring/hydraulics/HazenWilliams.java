@@ -6,9 +6,9 @@ import java.util.List;
 import org.roofspring.hydraulics.internal.Require;
 
 /**
- * The Hazen-Williams formula in SI, h = 10.67 L Q^1.852 / (C^1.852 D^4.8704): an empirical fit to cold water in middling
- * and large pipes, given for comparison only. Source: the standard form, from memory; verify against a current AWWA
- * manual.
+ * The Hazen-Williams formula in SI, h = 10.67 L Q^1.852 / (C^1.852 D^4.8704): an empirical fit to cold water in
+ * middling and large pipes, given for comparison only. Source: the standard form, from memory; verify against a current
+ * AWWA manual.
  *
  * @param headM    head lost [m]
  * @param outsideRange reasons why the formula does not hold here; empty where it does

@@ -21,8 +21,8 @@ public interface HeadLoss {
     }
 
     /**
-     * A loss known at one flow that goes with a power of the flow, h = H (Q / Q0)^n: 2 for taps, meters and orifices, 1 for
-     * flow through a fine bed or membrane, between them for most cartridges in a housing.
+     * A loss known at one flow that goes with a power of the flow, h = H (Q / Q0)^n: 2 for taps, meters and orifices, 1
+     * for flow through a fine bed or membrane, between them for most cartridges in a housing.
      *
      * @param ratedFlowM3PerS flow it is known at [m3/s], 1e-9 to 1000
      * @param ratedHeadM      head it takes there [m], 0 to 10 000

@@ -20,7 +20,8 @@ public final class PipeCatalogue {
     public static final PipeMaterial COPPER = new PipeMaterial("copper", 0.0015e-3, 0.001e-3, 120e9, 0.34, 140,
             "roughness: drawn copper, Binder 1973 as quoted; growth, modulus and Hazen-Williams C from memory");
     public static final PipeMaterial GALVANISED_STEEL = new PipeMaterial("galvanised steel", 0.15e-3, 0.03e-3, 205e9,
-            0.30, 120, "roughness: Binder 1973 as quoted; growth (rust, scale), modulus and Hazen-Williams C from memory");
+            0.30, 120,
+            "roughness: Binder 1973 as quoted; growth (rust, scale), modulus and Hazen-Williams C from memory");
 
     private static final List<PipeMaterial> MATERIALS = List.of(PE_100, PVC_U, PP_R, COPPER, GALVANISED_STEEL);
     private static final List<PipeSize> SIZES = List.copyOf(sizes());
@@ -56,8 +57,8 @@ public final class PipeCatalogue {
         add(sizes, "PP-R S 3.2 (SDR 7.4)", PP_R, 16, "ISO 15874-2, from memory", 20, 2.8, 25, 3.5, 32, 4.4, 40, 5.5, 50,
                 6.9, 63, 8.6);
         add(sizes, "copper", COPPER, 0, "EN 1057, from memory", 15, 1.0, 22, 1.0, 28, 1.0, 35, 1.2, 42, 1.2, 54, 1.5);
-        add(sizes, "galvanised steel, medium series", GALVANISED_STEEL, 0, "EN 10255, from memory", 21.3, 2.6, 26.9, 2.6,
-                33.7, 3.2, 42.4, 3.2, 48.3, 3.2, 60.3, 3.6, 76.1, 3.6, 88.9, 4.0, 114.3, 4.5);
+        add(sizes, "galvanised steel, medium series", GALVANISED_STEEL, 0, "EN 10255, from memory", 21.3, 2.6,
+                26.9, 2.6, 33.7, 3.2, 42.4, 3.2, 48.3, 3.2, 60.3, 3.6, 76.1, 3.6, 88.9, 4.0, 114.3, 4.5);
         return sizes;
     }
 
@@ -67,7 +68,8 @@ public final class PipeCatalogue {
         for (int i = 0; i < outsideAndWallMm.length; i += 2) {
             double outside = outsideAndWallMm[i];
             double wall = outsideAndWallMm[i + 1];
-            String outsideText = outside == Math.rint(outside) ? Long.toString((long) outside) : Double.toString(outside);
+            String outsideText = outside == Math.rint(outside)
+                    ? Long.toString((long) outside) : Double.toString(outside);
             sizes.add(new PipeSize(group + ", " + outsideText + " x " + wall, material, outside / 1000, wall / 1000,
                     nominalBar > 0 ? OptionalDouble.of(nominalBar * 1e5) : OptionalDouble.empty(), source));
         }

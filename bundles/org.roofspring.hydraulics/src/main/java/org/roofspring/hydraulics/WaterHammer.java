@@ -6,11 +6,11 @@ import org.roofspring.hydraulics.internal.Require;
  * The surge when the water in a pipe is brought to a stop by a valve or a check valve.
  *
  * <p>Wave speed a = sqrt(K/rho) / sqrt(1 + c (K/E) (D/e)) in thin-walled pipe held against moving lengthways, c = 1 -
- * mu^2 (Wylie and Streeter, Fluid Transients in Systems, 1993, from memory), K the bulk modulus of water (2.19e9 Pa at 20
- * degC, from memory). Stopped within one return of the wave, 2L/a, the pressure rises by rho a V (Joukowsky 1898);
- * stopped evenly over a longer time t by about 2 rho L V / t (Michaud 1878, from memory), which is an upper bound of what
- * an even stop gives. Air, branches, column separation after a pump trip and a valve that shuts off only at the end of its
- * travel are outside this estimate.
+ * mu^2 (Wylie and Streeter, Fluid Transients in Systems, 1993, from memory), K the bulk modulus of water (2.19e9 Pa at
+ * 20 degC, from memory). Stopped within one return of the wave, 2L/a, the pressure rises by rho a V (Joukowsky 1898);
+ * stopped evenly over a longer time t by about 2 rho L V / t (Michaud 1878, from memory), which is an upper bound of
+ * what an even stop gives. Air, branches, column separation after a pump trip and a valve that shuts off only at the
+ * end of its travel are outside this estimate.
  *
  * @param waveSpeedMPerS     [m/s]
  * @param returnTimeS        2L/a [s]

@@ -53,14 +53,15 @@ public record WaterProperties(double temperatureC, double densityKgPerM3, double
         return dynamicViscosityPaS / densityKgPerM3;
     }
 
-    /** The head of this water that a pressure holds up [m]: p / (rho g). */
+    /** The head of this water that a pressure holds up [m]: p / (rho g), p from -1e12 to 1e12 Pa. */
     public double headM(double pressurePa) {
-        return pressurePa / (densityKgPerM3 * PhysicalConstants.GRAVITY_M_PER_S2);
+        return Require.within("pressure", pressurePa, -1e12, 1e12, "Pa")
+                / (densityKgPerM3 * PhysicalConstants.GRAVITY_M_PER_S2);
     }
 
-    /** The pressure under a head of this water [Pa]: rho g h. */
+    /** The pressure under a head of this water [Pa]: rho g h, h from -1e8 to 1e8 m. */
     public double pressurePa(double headM) {
-        return headM * densityKgPerM3 * PhysicalConstants.GRAVITY_M_PER_S2;
+        return Require.within("head", headM, -1e8, 1e8, "m") * densityKgPerM3 * PhysicalConstants.GRAVITY_M_PER_S2;
     }
 
     /** SR6-08 equation for the specific volume at 0.1 MPa, inverted. */

@@ -13,8 +13,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 class FittingsPublishedTest {
     /**
-     * fT of schedule 40 steel by size: Crane TP 410 from memory, and what the open library "fluids" returns. Columns: true
-     * bore in mm (ASME B36.10, from memory), Crane, library.
+     * fT of schedule 40 steel by size: Crane TP 410 from memory, and what the open library "fluids" returns. Columns:
+     * true bore in mm (ASME B36.10, from memory), Crane, library.
      */
     @ParameterizedTest
     @CsvSource({
@@ -28,8 +28,8 @@ class FittingsPublishedTest {
     }
 
     /**
-     * Crane TP 410, Example 7.2, as quoted by the documentation of the open library "fluids": Kv 500 in 154 mm, f 0.015,
-     * gives K 3.6, L/D 240 and 37.0 m of pipe.
+     * Crane TP 410, Example 7.2, as quoted by the documentation of the open library "fluids": Kv 500 in 154 mm, f
+     * 0.015, gives K 3.6, L/D 240 and 37.0 m of pipe.
      */
     @Test
     void craneValveCoefficient() {

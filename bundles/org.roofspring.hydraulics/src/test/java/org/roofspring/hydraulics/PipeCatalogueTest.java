@@ -29,7 +29,9 @@ class PipeCatalogueTest {
         assertEquals(PipeCatalogue.allSizes().size(), sizes);
     }
 
-    /** The wall of plastic pipe follows from its ratio of diameter to wall, rounded up to 0.1 mm and to a least wall. */
+    /**
+     * The wall of plastic pipe follows from its ratio of diameter to wall, rounded up to 0.1 mm and to a least wall.
+     */
     @Test
     void plasticWallsFollowTheirRatio() {
         for (PipeSize size : PipeCatalogue.allSizes()) {
@@ -57,8 +59,8 @@ class PipeCatalogueTest {
     }
 
     /**
-     * Roughness of new pipe: drawn copper 0.0015 mm and galvanised 0.15 mm, Binder 1973 as quoted by a web table (read);
-     * plastics 0.0015 to 0.007 mm, web table on surface roughness (read).
+     * Roughness of new pipe: drawn copper 0.0015 mm and galvanised 0.15 mm, Binder 1973 as quoted by a web table
+     * (read); plastics 0.0015 to 0.007 mm, web table on surface roughness (read).
      */
     @Test
     void roughnessOfNewPipe() {

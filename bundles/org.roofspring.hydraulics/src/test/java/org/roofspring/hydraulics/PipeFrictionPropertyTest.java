@@ -30,7 +30,7 @@ class PipeFrictionPropertyTest {
         return FORTY_DIGITS.getOne().divide(x.multiply(x)).toDouble();
     }
 
-    @Property(tries = 200)
+    @Property(tries = 120)
     void colebrookIsSolvedToTwelveDigits(@ForAll @Scale(15) @DoubleRange(min = 0, max = 1) double reynoldsShare,
             @ForAll @Scale(15) @DoubleRange(min = 0, max = 0.05) double relativeRoughness) {
         double reynolds = Math.min(1e8, 4e3 * Math.pow(2.5e4, reynoldsShare));
@@ -63,7 +63,8 @@ class PipeFrictionPropertyTest {
     }
 
     @Property
-    void frictionFactorIsSmoothWhereTheRegimesJoin(@ForAll @Scale(15) @DoubleRange(min = 0, max = 0.05) double roughness) {
+    void frictionFactorIsSmoothWhereTheRegimesJoin(
+            @ForAll @Scale(15) @DoubleRange(min = 0, max = 0.05) double roughness) {
         for (double join : new double[] {2000, 4000}) {
             double step = 1e-3;
             double at = PipeFriction.frictionFactor(join, roughness);

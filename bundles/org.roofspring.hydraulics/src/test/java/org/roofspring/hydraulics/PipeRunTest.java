@@ -35,8 +35,8 @@ class PipeRunTest {
 
     /**
      * Hazen-Williams, Water Engineering: Hydraulics, Distribution and Treatment, Example 5.36, read: it prints 2.07
-     * (from the US form) and 2.17 m/km (from the SI form) for 0.0438 m3/s in 0.3048 m at C 100; the formula itself gives
-     * 2.095, between the two.
+     * (from the US form) and 2.17 m/km (from the SI form) for 0.0438 m3/s in 0.3048 m at C 100; the formula itself
+     * gives 2.095, between the two.
      */
     @Example
     void hazenWilliamsExample() {

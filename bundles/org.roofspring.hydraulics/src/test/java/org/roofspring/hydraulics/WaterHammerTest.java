@@ -26,8 +26,8 @@ class WaterHammerTest {
     }
 
     /**
-     * Independent: the method of characteristics for a frictionless pipe between a reservoir and a valve whose outflow is
-     * brought to nil evenly.
+     * Independent: the method of characteristics for a frictionless pipe between a reservoir and a valve whose outflow
+     * is brought to nil evenly.
      */
     @Test
     void agreesWithTheMethodOfCharacteristics() {

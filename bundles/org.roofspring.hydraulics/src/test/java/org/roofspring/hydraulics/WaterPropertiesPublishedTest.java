@@ -53,7 +53,9 @@ class WaterPropertiesPublishedTest {
         assertEquals(vapourKPa, water.vapourPressurePa() / 1e3, 1e-3 * vapourKPa);
     }
 
-    /** MWH's Water Treatment, Principles and Design, 3rd ed., App. C, Table C-1 (after Vennard and Street 1975), read. */
+    /**
+     * MWH's Water Treatment, Principles and Design, 3rd ed., App. C, Table C-1 (after Vennard and Street 1975), read.
+     */
     @ParameterizedTest
     @CsvSource({
         "5, 1.519, 0.87", "10, 1.306, 1.23", "15, 1.139, 1.70", "20, 1.003, 2.34", "25, 0.893, 3.17",
@@ -65,8 +67,8 @@ class WaterPropertiesPublishedTest {
     }
 
     /**
-     * Kell's formula for the density of water at 1 atm (J. Chem. Eng. Data 20, 1975), from memory: an independent fit to
-     * independent measurements.
+     * Kell's formula for the density of water at 1 atm (J. Chem. Eng. Data 20, 1975), from memory: an independent fit
+     * to independent measurements.
      */
     @Test
     void densityAgreesWithKell() {

@@ -21,11 +21,11 @@ import org.roofspring.hydraulics.internal.Roots;
  * All outlets in use drawing at once.
  *
  * <p>For the flows q of the outlets, each not below nil, the head balance of outlet i is
- * G_i(q) = (losses of the reaches on its way, each at the sum of the flows it carries) + (loss of the outlet) - (head of
- * the tank over it); G_i = 0 where it runs, G_i >= 0 where it does not. G is the gradient of a convex function (the
- * "content" of the network: Cherry 1951, Collins et al. 1978, from memory), since no loss falls as flow rises, so there is
- * one answer, and Newton's method with a line search along each step finds it from anywhere. Outlets at nil flow are held
- * there while their balance says so.
+ * G_i(q) = (losses of the reaches on its way, each at the sum of the flows it carries) + (loss of the outlet) - (head
+ * of the tank over it); G_i = 0 where it runs, G_i >= 0 where it does not. G is the gradient of a convex function (the
+ * "content" of the network: Cherry 1951, Collins et al. 1978, from memory), since no loss falls as flow rises, so there
+ * is one answer, and Newton's method with a line search along each step finds it from anywhere. Outlets at nil flow are
+ * held there while their balance says so.
  */
 final class Draw {
     private static final double FINEST_HEAD_M = 1e-10;
@@ -135,8 +135,8 @@ final class Draw {
     }
 
     /**
-     * Newton's step for the free outlets. One that is at nil and would go below stays there; the rest still leads downhill,
-     * since that outlet's part led uphill (Bertsekas, SIAM J. Control Optim. 20, 1982).
+     * Newton's step for the free outlets. One that is at nil and would go below stays there; the rest still leads
+     * downhill, since that outlet's part led uphill (Bertsekas, SIAM J. Control Optim. 20, 1982).
      */
     private double[] newtonDirection(double[] flows, double[] balance, int[] free) {
         int[] placeOf = new int[flows.length];

@@ -25,8 +25,8 @@ public record GravityFlow(List<OutletFlow> outlets, Map<String, Double> flowByRe
      *
      * @param outlet        which
      * @param flowM3PerS    [m3/s]; nil where the grade line does not reach it
-     * @param residualHeadM head over the outlet while it runs [m]; negative where the grade line is below it, and an open
-     *                      outlet then draws air into the pipe
+     * @param residualHeadM head over the outlet while it runs [m]; negative where the grade line is below it, and an
+     *                      open outlet then draws air into the pipe
      */
     public record OutletFlow(Outlet outlet, double flowM3PerS, double residualHeadM) {
         /** Flow over wanted flow. */
@@ -74,8 +74,11 @@ public record GravityFlow(List<OutletFlow> outlets, Map<String, Double> flowByRe
      * @param profile along the reach in the direction of flow; its elevations are on the datum of the nodes
      */
     public GradeLine gradeLine(GravityTree tree, GravityState state, Reach reach, List<ProfilePoint> profile) {
+        Require.present("tree", tree);
+        Require.present("state", state);
+        String begin = tree.upstreamEnd(reach);
         double flow = flowByReach.get(reach.id());
-        double startM = headByNode.get(tree.upstreamEnd(reach)) - reach.devices(state.worn()).headM(flow);
+        double startM = headByNode.get(begin) - reach.devices(state.worn()).headM(flow);
         return GradeLine.along(profile, reach.pipes(state.worn()), startM, flow,
                 WaterProperties.at(state.temperatureC()));
     }

@@ -28,18 +28,22 @@ public final class GravitySolver {
      * @param cancelled polled now and then; when true the call ends with a CancellationException
      */
     public static GravityFlow open(GravityTree tree, GravityState state, Set<String> open, BooleanSupplier cancelled) {
+        Require.present("state", state);
+        Require.present("cancelled", cancelled);
         return new Draw(tree, state, outlets(tree, open)).solve(cancelled);
     }
 
     /**
-     * The lowest level of water in the tank at which every outlet in use gets at least its wanted flow, all open at once
-     * [m]; absent where even {@value #HIGHEST_TANK_M} m over the highest outlet would not do. A higher tank never takes
-     * flow from an outlet, so there is one such level.
+     * The lowest level of water in the tank at which every outlet in use gets at least its wanted flow, all open at
+     * once [m]; absent where even {@value #HIGHEST_TANK_M} m over the highest outlet would not do. A higher tank never
+     * takes flow from an outlet, so there is one such level.
      *
      * @param state its own water level does not count
      */
     public static OptionalDouble leastWaterLevelM(GravityTree tree, GravityState state, Set<String> open,
             BooleanSupplier cancelled) {
+        Require.present("state", state);
+        Require.present("cancelled", cancelled);
         List<Outlet> inUse = outlets(tree, open);
         double lowM = inUse.stream().mapToDouble(outlet -> tree.node(outlet.node()).elevationM()).max().orElseThrow();
         double highM = lowM + HIGHEST_TANK_M;
@@ -47,8 +51,8 @@ public final class GravitySolver {
         if (shortAtHigh < 0) {
             return OptionalDouble.empty();
         }
-        return OptionalDouble.of(Roots.bracketed(levelM -> surplus(tree, state, inUse, levelM, cancelled), lowM, -1, highM,
-                shortAtHigh));
+        return OptionalDouble.of(Roots.bracketed(levelM -> surplus(tree, state, inUse, levelM, cancelled),
+                lowM, -1, highM, shortAtHigh));
     }
 
     private static double surplus(GravityTree tree, GravityState state, List<Outlet> inUse, double levelM,
@@ -57,12 +61,13 @@ public final class GravitySolver {
     }
 
     /**
-     * Heads where the flow of each reach is given, such as the design flow of {@link FixtureUnits}: what is left over each
-     * outlet, negative where the tank is too low. Each outlet is listed with its wanted flow.
+     * Heads where the flow of each reach is given, such as the design flow of {@link FixtureUnits}: what is left over
+     * each outlet, negative where the tank is too low. Each outlet is listed with its wanted flow.
      *
      * @param flowByReach [m3/s] by name of the reach, 0 to 1000; a reach that is not named carries nothing
      */
-    public static GravityFlow atFlows(GravityTree tree, GravityState state, Map<String, Double> flowByReach) {
+    public static GravityFlow atFlows(GravityTree tree, GravityState state,
+            Map<String, Double> flowByReach) {
         Require.present("tree", tree);
         Require.present("state", state);
         Require.present("flows", flowByReach);
@@ -73,7 +78,8 @@ public final class GravitySolver {
     /**
      * The lowest level of water in the tank that leaves every outlet the head for its wanted flow at given flows [m].
      */
-    public static double leastWaterLevelAtFlowsM(GravityTree tree, GravityState state, Map<String, Double> flowByReach) {
+    public static double leastWaterLevelAtFlowsM(GravityTree tree, GravityState state,
+            Map<String, Double> flowByReach) {
         return atFlows(tree, state, flowByReach).outlets().stream()
                 .mapToDouble(each -> state.waterLevelM() + each.outlet().wantedHeadM() - each.residualHeadM()).max()
                 .orElseThrow();

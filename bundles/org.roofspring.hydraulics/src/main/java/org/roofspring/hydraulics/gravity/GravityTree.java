@@ -12,8 +12,8 @@ import java.util.Set;
 import org.roofspring.hydraulics.internal.Require;
 
 /**
- * A gravity supply: a tank and reaches that branch out from it to outlets, without loops, so that there is one way to each
- * outlet.
+ * A gravity supply: a tank and reaches that branch out from it to outlets, without loops, so that there is one way to
+ * each outlet.
  */
 public final class GravityTree {
     private final String source;
@@ -142,6 +142,9 @@ public final class GravityTree {
 
     /** The node that feeds a reach. */
     public String upstreamEnd(Reach reach) {
+        if (!reaches.contains(Require.present("reach", reach))) {
+            throw new IllegalArgumentException("a reach of the supply must be given, not " + reach);
+        }
         return reach.equals(feedOf.get(reach.to())) ? upstreamOf.get(reach.to()) : upstreamOf.get(reach.from());
     }
 

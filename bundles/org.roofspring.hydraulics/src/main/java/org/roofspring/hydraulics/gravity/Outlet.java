@@ -19,8 +19,8 @@ public record Outlet(String id, String node, HeadLoss tap, double wantedFlowM3Pe
         Require.present("head loss of outlet \"" + id + "\"", tap);
         Require.within("wanted flow of outlet \"" + id + "\"", wantedFlowM3PerS, 1e-9, PipeRun.HIGHEST_FLOW_M3_PER_S,
                 "m3/s");
-        Require.within("head that outlet \"" + id + "\" takes at its wanted flow", tap.headM(wantedFlowM3PerS), 1e-6, 1e6,
-                "m");
+        Require.within("head that outlet \"" + id + "\" takes at its wanted flow", tap.headM(wantedFlowM3PerS),
+                1e-6, 1e6, "m");
     }
 
     /** Head over the outlet at which it gives the wanted flow [m]. */

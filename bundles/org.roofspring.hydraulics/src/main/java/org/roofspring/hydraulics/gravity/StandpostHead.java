@@ -3,8 +3,8 @@ package org.roofspring.hydraulics.gravity;
 import org.roofspring.hydraulics.internal.Require;
 
 /**
- * Head over a public tapstand [m]: below the least it barely runs, above the most taps wear and splash. Household taps below
- * a low stand run on less; judge them by the flow they give.
+ * Head over a public tapstand [m]: below the least it barely runs, above the most taps wear and splash. Household taps
+ * below a low stand run on less; judge them by the flow they give.
  *
  * @param leastM       absolute least
  * @param lowDesiredM  low end of the desired range
@@ -14,9 +14,9 @@ import org.roofspring.hydraulics.internal.Require;
  */
 public record StandpostHead(double leastM, double lowDesiredM, double highDesiredM, double mostM, String source) {
     /** 7 m, 10 to 30 m, 56 m. */
-    public static final StandpostHead USUAL = new StandpostHead(7, 10, 30, 56, "Jordan, A Handbook of Gravity-Flow Water"
-            + " Systems, 1980, from memory, verify against it; 10 to 30 m also Akvopedia, Public standpost, after WHO and"
-            + " IRC");
+    public static final StandpostHead USUAL = new StandpostHead(7, 10, 30, 56,
+            "Jordan, A Handbook of Gravity-Flow Water Systems, 1980, from memory, verify against it;"
+                    + " 10 to 30 m also Akvopedia, Public standpost, after WHO and IRC");
 
     /** Where a head lies. */
     public enum Verdict {

@@ -25,7 +25,8 @@ public final class MonotoneCubic {
         }
         for (int i = 1; i < x.length; i++) {
             if (!(x[i] > x[i - 1])) {
-                throw new IllegalArgumentException("points must be in rising order, not " + x[i] + " after " + x[i - 1]);
+                throw new IllegalArgumentException("points must be in rising order, not " + x[i] + " after "
+                        + x[i - 1]);
             }
         }
         this.x = x.clone();

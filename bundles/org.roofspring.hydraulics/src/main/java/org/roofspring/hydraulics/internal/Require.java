@@ -50,7 +50,8 @@ public final class Require {
     /** Copies a list that has no null in it. */
     public static <T> List<T> list(String what, List<? extends T> values) {
         if (values == null || values.stream().anyMatch(value -> value == null)) {
-            throw new IllegalArgumentException(what + " must be a list without gaps, not null or a list with null in it");
+            throw new IllegalArgumentException(what
+                    + " must be a list without gaps, not null or a list with null in it");
         }
         return List.copyOf(values);
     }

@@ -8,19 +8,19 @@ import org.roofspring.hydraulics.internal.Require;
  * A pump that feeds taps through a pressure vessel, without an overhead tank.
  *
  * @param atCutIn        where the pump runs when it has just started
- * @param atCutOut       where it runs when it is about to stop; without a working point the pump never reaches the cut-out
- *                       pressure and does not stop
+ * @param atCutOut       where it runs when it is about to stop; without a working point the pump never reaches the
+ *                       cut-out pressure and does not stop
  * @param drawdownM3     water that can be drawn before the pump starts again [m3]
- * @param prechargeFits  whether the precharge is not above the cut-in pressure; above it the flow stops for a moment before
- *                       the pump starts
+ * @param prechargeFits  whether the precharge is not above the cut-in pressure; above it the flow stops for a moment
+ *                       before the pump starts
  */
 public record DirectSupply(DutyOutcome atCutIn, DutyOutcome atCutOut, double drawdownM3, boolean prechargeFits) {
 
     /**
      * Puts a pump, a vessel and a switch together.
      *
-     * @param toVessel what the pump works against up to the vessel: its static head is the height of the pressure switch
-     *                 over the suction water
+     * @param toVessel what the pump works against up to the vessel: its static head is the height of the pressure
+     *                 switch over the suction water
      */
     public static DirectSupply of(PumpSet pumps, SystemCurve toVessel, PressureVessel vessel,
             PressureSwitch pressureSwitch) {
@@ -56,8 +56,8 @@ public record DirectSupply(DutyOutcome atCutIn, DutyOutcome atCutOut, double dra
     }
 
     /**
-     * Level of the suction water at which a dry-run cut-out must have stopped the pump [m]: the higher of the intake with
-     * its least submergence, and the level at which the suction lift is at its greatest.
+     * Level of the suction water at which a dry-run cut-out must have stopped the pump [m]: the higher of the intake
+     * with its least submergence, and the level at which the suction lift is at its greatest.
      *
      * @param intakeLevelM   level of the mouth of the intake [m], -1000 to 10 000
      * @param submergenceM   least depth over it [m], 0 to 100, see {@link Submergence}

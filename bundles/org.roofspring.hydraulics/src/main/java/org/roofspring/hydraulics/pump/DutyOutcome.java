@@ -9,7 +9,10 @@ import org.roofspring.hydraulics.internal.Require;
 /** Where a pump settles on a system, or why it does not. */
 public sealed interface DutyOutcome {
 
-    /** The duty point the pump goes to when started on a standing column of water; absent where there is none. */
+    /**
+     * The stable intersection of least flow, where a pump settles that comes up from rest; absent where there is none.
+     * Where {@link Meets#starts} is false it does not come up by itself.
+     */
     Optional<DutyPoint> working();
 
     /** What there is to say about it beyond the points, in one sentence; empty where there is nothing. */

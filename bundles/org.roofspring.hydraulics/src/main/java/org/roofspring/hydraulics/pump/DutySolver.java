@@ -10,9 +10,9 @@ import org.roofspring.hydraulics.internal.Roots;
  * Finds every intersection of a pump curve with a system curve.
  *
  * <p>The head of the system never falls as the flow rises, and between two measured points the curve of the pump either
- * falls or rises all along. Where it falls the two can meet once at most, and a change of sign between the points tells.
- * Where it rises (the unstable branch of a humped curve) the piece is halved again and again; a part is dropped only
- * when the bounds of both curves over it show that they cannot meet. Each change of sign is then closed in on by
+ * falls or rises all along. Where it falls the two can meet once at most, and a change of sign between the points
+ * tells. Where it rises (the unstable branch of a humped curve) the piece is halved again and again; a part is dropped
+ * only when the bounds of both curves over it show that they cannot meet. Each change of sign is then closed in on by
  * bracketed root finding to the last digits. Two crossings nearer to each other than 1/4096 of the way between two
  * measured points on a rising piece may pass unseen.
  */
@@ -34,11 +34,46 @@ public final class DutySolver {
     }
 
     private DutyOutcome outcome() {
-        List<PumpPoint> measured = pumps.curve().points();
-        Place first = at(pumps.setFlowM3PerS(measured.get(0).flowM3PerS()));
+        int last = pumps.curve().points().size() - 1;
+        Place first = atPoint(0);
+        Place end = atPoint(last);
+        if (pumps.curve().falls()) {
+            bisectPoints(0, first, last, end);
+        } else {
+            scanPoints(first, last, end);
+        }
+        if (!points.isEmpty()) {
+            return new DutyOutcome.Meets(points, first.surplus(), end.surplus());
+        }
+        if (end.surplus()) {
+            return new DutyOutcome.RunsOut(end.flowM3PerS, end.pumpM, end.systemM);
+        }
+        return first.flowM3PerS > 0 ? new DutyOutcome.BelowFirstPoint(first.flowM3PerS, first.pumpM, first.systemM)
+                : new DutyOutcome.StaticHeadAboveShutOff(system.staticHeadM(), first.pumpM);
+    }
+
+    /** On a curve that falls all along there is one crossing at most: halves the points between which it can be. */
+    private void bisectPoints(int low, Place left, int high, Place right) {
+        if (left.surplus() == right.surplus()) {
+            return;
+        }
+        if (high - low == 1) {
+            addCrossing(left, right);
+            return;
+        }
+        int middle = (low + high) / 2;
+        Place between = atPoint(middle);
+        if (between.surplus() == left.surplus()) {
+            bisectPoints(middle, between, high, right);
+        } else {
+            bisectPoints(low, left, middle, between);
+        }
+    }
+
+    private void scanPoints(Place first, int last, Place end) {
         Place left = first;
-        for (int i = 1; i < measured.size(); i++) {
-            Place right = at(pumps.setFlowM3PerS(measured.get(i).flowM3PerS()));
+        for (int i = 1; i <= last; i++) {
+            Place right = i == last ? end : atPoint(i);
             if (right.pumpM > left.pumpM) {
                 exploreRising(left, right, HALVINGS);
             } else {
@@ -46,14 +81,6 @@ public final class DutySolver {
             }
             left = right;
         }
-        if (!points.isEmpty()) {
-            return new DutyOutcome.Meets(points, first.surplus(), left.surplus());
-        }
-        if (left.surplus()) {
-            return new DutyOutcome.RunsOut(left.flowM3PerS, left.pumpM, left.systemM);
-        }
-        return first.flowM3PerS > 0 ? new DutyOutcome.BelowFirstPoint(first.flowM3PerS, first.pumpM, first.systemM)
-                : new DutyOutcome.StaticHeadAboveShutOff(system.staticHeadM(), first.pumpM);
     }
 
     private void exploreRising(Place left, Place right, int halvings) {
@@ -78,6 +105,10 @@ public final class DutySolver {
         if (flowM3PerS > 0) {
             points.add(DutyPoint.of(pumps, system, flowM3PerS, left.surplus()));
         }
+    }
+
+    private Place atPoint(int index) {
+        return at(pumps.setFlowM3PerS(pumps.curve().points().get(index).flowM3PerS()));
     }
 
     private Place at(double flowM3PerS) {

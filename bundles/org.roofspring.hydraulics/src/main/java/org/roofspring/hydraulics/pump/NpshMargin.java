@@ -3,9 +3,9 @@ package org.roofspring.hydraulics.pump;
 import org.roofspring.hydraulics.internal.Require;
 
 /**
- * How much NPSH available must stand over NPSH required. NPSH required is measured where the head has already dropped by 3
- * %, so a pump run at it is worn by cavitation. The default, 1.3 times and at least 0.6 m over, is after ANSI/HI 9.6.1,
- * from memory; verify against it and against what the maker asks.
+ * How much NPSH available must stand over NPSH required. NPSH required is measured where the head has already dropped
+ * by 3 %, so a pump run at it is worn by cavitation. The default, 1.3 times and at least 0.6 m over, is after ANSI/HI
+ * 9.6.1, from memory; verify against it and against what the maker asks.
  *
  * @param ratio    1 to 10
  * @param leastM   [m], 0 to 20

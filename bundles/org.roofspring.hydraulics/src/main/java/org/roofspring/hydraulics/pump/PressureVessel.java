@@ -44,6 +44,7 @@ public record PressureVessel(double volumeM3, double prechargePa) {
      * @param airPressurePa  [Pa], 20 000 to 120 000
      */
     public double drawdownM3(PressureSwitch pressureSwitch, double airPressurePa) {
+        Require.present("pressure switch", pressureSwitch);
         return waterM3(pressureSwitch.cutOutPa(), airPressurePa) - waterM3(pressureSwitch.cutInPa(), airPressurePa);
     }
 }

@@ -3,6 +3,7 @@ package org.roofspring.hydraulics.pump;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
 import org.roofspring.hydraulics.internal.MonotoneCubic;
 import org.roofspring.hydraulics.internal.Require;
@@ -20,6 +21,7 @@ public final class PumpCurve {
     private final String name;
     private final List<PumpPoint> points;
     private final MonotoneCubic head;
+    private final boolean falls;
     private final MonotoneCubic efficiency;
     private final MonotoneCubic npshRequired;
     private final MonotoneCubic inputPower;
@@ -29,6 +31,7 @@ public final class PumpCurve {
         this.points = Require.list("points of the pump", points);
         requireOrder(this.points);
         head = fit("head", point -> OptionalDouble.of(point.headM()));
+        falls = IntStream.range(1, head.size()).allMatch(i -> head.y(i) < head.y(i - 1));
         efficiency = fit("efficiency", PumpPoint::efficiency);
         npshRequired = fit("NPSH required", PumpPoint::npshRequiredM);
         inputPower = fit("input power", PumpPoint::inputPowerW);
@@ -105,6 +108,11 @@ public final class PumpCurve {
         return head.y(head.peak());
     }
 
+    /** Whether the head falls from each measured point to the next, so that no flow can be unstable. */
+    public boolean falls() {
+        return falls;
+    }
+
     /** Whether the head was measured on both sides of this flow. */
     public boolean covers(double flowM3PerS) {
         return head.covers(flowM3PerS);
@@ -135,7 +143,9 @@ public final class PumpCurve {
         return read(inputPower, flowM3PerS);
     }
 
-    /** Flow of the best measured efficiency [m3/s]; the curve peaks at a measured point. Absent without efficiencies. */
+    /**
+     * Flow of the best measured efficiency [m3/s]; the curve peaks at a measured point. Absent without efficiencies.
+     */
     public OptionalDouble bestEfficiencyFlowM3PerS() {
         return efficiency == null ? OptionalDouble.empty() : OptionalDouble.of(efficiency.x(efficiency.peak()));
     }

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 
+import org.roofspring.hydraulics.internal.Require;
 import org.roofspring.quantity.Dimension;
 import org.roofspring.quantity.Quantity;
 import org.roofspring.quantity.QuantityException;
@@ -22,17 +23,18 @@ import org.roofspring.quantity.Units;
  * Reads measured pump points from a table of comma-separated values with units in the header, such as
  * {@code flow[L/s],head[m],efficiency[%],npshr[m],power[W]}.
  *
- * <p>{@code flow} and {@code head} are needed; {@code efficiency}, {@code npshr} and {@code power} (what the motor takes)
- * may be absent, or empty at single points. A column {@code pump} names the pump of each line, so that one file holds
- * many; without it the file is one pump, named after the file. Empty lines and lines that begin with {@code #} are passed
- * over. The text is UTF-8, numbers have a decimal point.
+ * <p>{@code flow} and {@code head} are needed; {@code efficiency}, {@code npshr} and {@code power} (what the motor
+ * takes) may be absent, or empty at single points. A column {@code pump} names the pump of each line, so that one file
+ * holds many; without it the file is one pump, named after the file. Empty lines and lines that begin with {@code #}
+ * are passed over. The text is UTF-8, numbers have a decimal point.
  */
 public final class PumpFile {
     /** Largest file accepted [bytes]. */
     public static final long LARGEST_BYTES = 10_000_000;
 
     private static final String PUMP = "pump";
-    private static final String ACCEPTED = "flow[L/s], head[m], efficiency[%], npshr[m], power[W] and pump are accepted";
+    private static final String ACCEPTED =
+            "flow[L/s], head[m], efficiency[%], npshr[m], power[W] and pump are accepted";
 
     private final String file;
     private final String fallbackName;
@@ -52,11 +54,13 @@ public final class PumpFile {
      * @throws IOException       where the file cannot be read
      */
     public static PumpCurve read(Path path) throws IOException {
-        return only(path.getFileName().toString(), readAll(path));
+        List<PumpCurve> curves = readAll(path);
+        return only(path.getFileName().toString(), curves);
     }
 
     /** Reads a file of one pump or many, in the order in which they appear. */
     public static List<PumpCurve> readAll(Path path) throws IOException {
+        Require.present("path of the pump file", path);
         String name = path.getFileName().toString();
         long size = Files.size(path);
         if (size > LARGEST_BYTES) {
@@ -67,7 +71,8 @@ public final class PumpFile {
             return parseAll(name, StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(Files.readAllBytes(path)))
                     .toString());
         } catch (CharacterCodingException notText) {
-            throw new PumpFileException(name, 0, 0, "this is not UTF-8 text; a table of comma-separated values is needed");
+            throw new PumpFileException(name, 0, 0,
+                    "this is not UTF-8 text; a table of comma-separated values is needed");
         }
     }
 
@@ -78,7 +83,7 @@ public final class PumpFile {
 
     /** As {@link #readAll}, from text. */
     public static List<PumpCurve> parseAll(String file, String text) {
-        return new PumpFile(file).curves(text);
+        return new PumpFile(Require.text("name of the pump file", file)).curves(Require.present("text", text));
     }
 
     private static PumpCurve only(String file, List<PumpCurve> curves) {
@@ -208,7 +213,8 @@ public final class PumpFile {
         }
         if (bracket < 0 || !title.endsWith("]")) {
             throw new PumpFileException(file, line, place, "\"" + abridged(title)
-                    + "\" has no unit in brackets; " + dimension.noun() + " is needed (" + dimension.acceptedUnits() + ")");
+                    + "\" has no unit in brackets; " + dimension.noun() + " is needed (" + dimension.acceptedUnits()
+                    + ")");
         }
         String symbol = title.substring(bracket + 1, title.length() - 1).trim();
         return Units.find(symbol, dimension).filter(unit -> unit.dimension() == dimension)

@@ -23,8 +23,8 @@ public final class PumpLaws {
     }
 
     /**
-     * Net positive suction head available [m], (p - pv) / (rho g) + z - hf. A negative answer means that the water boils
-     * before it reaches the pump.
+     * Net positive suction head available [m], (p - pv) / (rho g) + z - hf. A negative answer means that the water
+     * boils before it reaches the pump.
      *
      * @param surfacePressurePa  absolute pressure on the suction water [Pa], 0 to 1e8
      * @param vapourPressurePa   of the water [Pa], 0 to 1e6

@@ -19,8 +19,8 @@ public final class PumpOperation {
     }
 
     /**
-     * Time to bring in a volume at a steady flow while water is drawn off [s]; absent where as much or more is drawn than
-     * comes.
+     * Time to bring in a volume at a steady flow while water is drawn off [s]; absent where as much or more is drawn
+     * than comes.
      *
      * @param volumeM3         [m3], 0 to 1e9
      * @param flowM3PerS       of the pump [m3/s], 1e-9 to 1000
@@ -35,8 +35,8 @@ public final class PumpOperation {
     }
 
     /**
-     * Time to raise the level of an upright tank that is filled from below, where the pump slows as the level rises [s]:
-     * the integral of A dh / Q(h) by Simpson's rule.
+     * Time to raise the level of an upright tank that is filled from below, where the pump slows as the level rises
+     * [s]: the integral of A dh / Q(h) by Simpson's rule.
      *
      * @param areaM2         of the water surface [m2], 1e-6 to 1e6
      * @param fromM          level at the start [m]
@@ -60,8 +60,8 @@ public final class PumpOperation {
 
     /**
      * Starts of a pump that fills a volume between two switch levels while water is drawn off steadily [1/s]: one over
-     * V/q + V/(Q - q). Nil where nothing is drawn, and where as much or more is drawn than comes, since the pump then runs
-     * through.
+     * V/q + V/(Q - q). Nil where nothing is drawn, and where as much or more is drawn than comes, since the pump then
+     * runs through.
      *
      * @param flowM3PerS     of the pump, Q [m3/s], 1e-9 to 1000
      * @param drawnM3PerS    q [m3/s], 0 to 1000
@@ -122,8 +122,8 @@ public final class PumpOperation {
      *
      * @param energyPerDayJ    [J], 0 to 1e12
      * @param fullSunSPerDay   daily sum of sun as a time at 1000 W/m2 [s], 60 to 43 200; take the poorest month
-     * @param performanceRatio share that reaches the pump after heat, dirt, cable and converter, 0.1 to 1; 0.7 is common
-     *                         practice, no source
+     * @param performanceRatio share that reaches the pump after heat, dirt, cable and converter, 0.1 to 1; 0.7 is
+     *                         common practice, no source
      */
     public static double solarPanelPowerW(double energyPerDayJ, double fullSunSPerDay, double performanceRatio) {
         Require.within("energy of a day", energyPerDayJ, 0, 1e12, "J");

@@ -37,8 +37,8 @@ public record PumpPoint(double flowM3PerS, double headM, OptionalDouble efficien
                     + Require.show(efficiency * 100, "%"));
         }
         if (efficiency == 0 && flowM3PerS > 0) {
-            throw new IllegalArgumentException("efficiency of a pump point must be above 0 % where water flows, not 0 % at "
-                    + Require.show(flowM3PerS, "m3/s"));
+            throw new IllegalArgumentException("efficiency of a pump point must be above 0 % where water flows,"
+                    + " not 0 % at " + Require.show(flowM3PerS, "m3/s"));
         }
     }
 }

@@ -18,6 +18,8 @@ import org.roofspring.hydraulics.internal.Require;
  * @param motorEfficiency supply to shaft, 0.01 to 1, taken as the same at all loads; absent where not known
  */
 public record PumpSet(PumpCurve curve, double speed, int series, int parallel, OptionalDouble motorEfficiency) {
+    private static final double HIGHEST_FLOW_M3_PER_S = 1e6;
+
     public PumpSet {
         Require.present("pump curve", curve);
         Require.within("speed over measured speed", speed, 0.2, 1.5, "");
@@ -59,12 +61,12 @@ public record PumpSet(PumpCurve curve, double speed, int series, int parallel, O
 
     /** The flow on the measured curve [m3/s] of each pump when the set carries a flow. */
     public double measuredFlowM3PerS(double flowM3PerS) {
-        return flowM3PerS / (parallel * speed);
+        return Require.within("flow", flowM3PerS, 0, HIGHEST_FLOW_M3_PER_S, "m3/s") / (parallel * speed);
     }
 
     /** The flow of the set [m3/s] when each pump is at a flow of its measured curve. */
     public double setFlowM3PerS(double measuredFlowM3PerS) {
-        return measuredFlowM3PerS * parallel * speed;
+        return Require.within("measured flow", measuredFlowM3PerS, 0, HIGHEST_FLOW_M3_PER_S, "m3/s") * parallel * speed;
     }
 
     /** Lowest known flow of the set [m3/s]. */

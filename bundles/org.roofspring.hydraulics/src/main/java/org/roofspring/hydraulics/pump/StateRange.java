@@ -8,8 +8,8 @@ import org.roofspring.hydraulics.internal.Require;
 
 /**
  * Between which ends the state of a pumped line moves. Flow and head rise or fall all along with each of them, and the
- * least NPSH lies at an end, so that the corners hold what lies between. The one exception is flow so slow that it is in
- * the transitional regime, where warmer water may meet more friction.
+ * least NPSH lies at an end, so that the corners hold what lies between. The one exception is flow so slow that it is
+ * in the transitional regime, where warmer water may meet more friction.
  *
  * @param suctionLevelM   [m]
  * @param dischargeLevelM [m]
@@ -17,7 +17,8 @@ import org.roofspring.hydraulics.internal.Require;
  * @param airPressurePa   [Pa]
  * @param ages            whether worn states belong to it beside new ones
  */
-public record StateRange(Band suctionLevelM, Band dischargeLevelM, Band temperatureC, Band airPressurePa, boolean ages) {
+public record StateRange(Band suctionLevelM, Band dischargeLevelM, Band temperatureC, Band airPressurePa,
+        boolean ages) {
     public StateRange {
         Require.present("range of suction levels", suctionLevelM);
         Require.present("range of discharge levels", dischargeLevelM);

@@ -5,8 +5,9 @@ import org.roofspring.hydraulics.PipeRun;
 import org.roofspring.hydraulics.internal.Require;
 
 /**
- * Depth of water over an intake that keeps air from being drawn in by a vortex: S = D (1 + 2.3 F), F = V / sqrt(g D) at the
- * mouth (ANSI/HI 9.8, from memory; verify against it). A submersible also needs what its maker asks to keep its motor cool.
+ * Depth of water over an intake that keeps air from being drawn in by a vortex: S = D (1 + 2.3 F), F = V / sqrt(g D) at
+ * the mouth (ANSI/HI 9.8, from memory; verify against it). A submersible also needs what its maker asks to keep its
+ * motor cool.
  */
 public final class Submergence {
     private Submergence() {

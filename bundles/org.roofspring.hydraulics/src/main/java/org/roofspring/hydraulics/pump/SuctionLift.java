@@ -16,9 +16,9 @@ public final class SuctionLift {
     }
 
     /**
-     * The lift a sound centrifugal pump on cold water is usually held to, by altitude: an advisory figure from a table for
-     * practitioners (The Engineering ToolBox, suction head and altitude, read), 6.7 m at sea level and 4.3 m at 3219 m.
-     * Above the table the last value goes down with the air pressure.
+     * The lift a sound centrifugal pump on cold water is usually held to, by altitude: an advisory figure from a table
+     * for practitioners (The Engineering ToolBox, suction head and altitude, read), 6.7 m at sea level and 4.3 m at
+     * 3219 m. Above the table the last value goes down with the air pressure.
      *
      * @param altitudeM [m], -500 to 9000; below sea level counts as sea level
      */
@@ -31,8 +31,8 @@ public final class SuctionLift {
     }
 
     /**
-     * The lift at which NPSH available is down to what is needed [m], for the flow, pipe, water and air of the conditions;
-     * their own lift does not count. Negative: the pump must stand below the water.
+     * The lift at which NPSH available is down to what is needed [m], for the flow, pipe, water and air of the
+     * conditions; their own lift does not count. Negative: the pump must stand below the water.
      *
      * @param flowM3PerS [m3/s], 0 to 1000
      * @param neededM    NPSH required with its margin [m], 0 to 1000

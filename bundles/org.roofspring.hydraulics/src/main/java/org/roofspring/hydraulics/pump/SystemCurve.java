@@ -8,8 +8,8 @@ import org.roofspring.hydraulics.internal.Require;
 /**
  * What a pump works against: a static head, and losses that rise with the flow.
  *
- * @param staticHeadM    from the suction water level to the discharge level, whole [m], -1000 to 10 000; the suction lift
- *                       is part of it
+ * @param staticHeadM    from the suction water level to the discharge level, whole [m], -1000 to 10 000; the suction
+ *                       lift is part of it
  * @param delivery       head that the delivery takes
  * @param suction        lift and losses ahead of the pump; the losses count in the head too
  * @param water          the water that is pumped

@@ -7,8 +7,8 @@ import org.roofspring.hydraulics.internal.Require;
  * How a pumped line stands at a moment. Levels are heights above any one datum.
  *
  * @param suctionLevelM   level of the water drawn from [m], -1000 to 10 000
- * @param dischargeLevelM level that the water is lifted to: of the water over a submerged outlet, of a free outlet itself
- *                        [m], -1000 to 10 000
+ * @param dischargeLevelM level that the water is lifted to: of the water over a submerged outlet, of a free outlet
+ *                        itself [m], -1000 to 10 000
  * @param temperatureC    of the water [degC], 0 to 60
  * @param airPressurePa   [Pa], 20 000 to 120 000
  * @param worn            whether pipe is aged and the strainer fouled

@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import java.util.function.Function;
-import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
 import org.roofspring.hydraulics.Band;
@@ -29,11 +30,32 @@ public record WorkingRange(List<StateDuty> duties) {
 
     /** Solves the duty in each state. */
     public static WorkingRange of(PumpSet pumps, PumpedLine line, List<SystemState> states) {
-        List<StateDuty> duties = new ArrayList<>();
-        for (SystemState state : Require.list("states", states)) {
-            duties.add(new StateDuty(state, DutySolver.solve(pumps, line.at(state))));
+        return ofAll(List.of(Require.present("pumps", pumps)), line, states, () -> false).get(0);
+    }
+
+    /**
+     * The ranges of many pumps on one line, in their order: what the line asks in a state is prepared once for all.
+     *
+     * @param cancelled polled for each pump; when true the call ends with a CancellationException
+     */
+    public static List<WorkingRange> ofAll(List<PumpSet> candidates, PumpedLine line, List<SystemState> states,
+            BooleanSupplier cancelled) {
+        Require.present("pumped line", line);
+        Require.present("cancelled", cancelled);
+        List<SystemState> all = Require.list("states", states);
+        List<SystemCurve> curves = all.stream().map(line::at).toList();
+        List<WorkingRange> ranges = new ArrayList<>();
+        for (PumpSet pumps : Require.list("candidates", candidates)) {
+            if (cancelled.getAsBoolean()) {
+                throw new CancellationException("the working ranges were not solved to their end");
+            }
+            List<StateDuty> duties = new ArrayList<>(all.size());
+            for (int i = 0; i < all.size(); i++) {
+                duties.add(new StateDuty(all.get(i), DutySolver.solve(pumps, curves.get(i))));
+            }
+            ranges.add(new WorkingRange(duties));
         }
-        return new WorkingRange(duties);
+        return ranges;
     }
 
     /** Whether the pump has a working point in every state. */
@@ -48,12 +70,12 @@ public record WorkingRange(List<StateDuty> duties) {
 
     /** Span of the working flows [m3/s]; absent where the pump works in no state. */
     public Optional<Band> flowM3PerS() {
-        return Band.over(working().mapToDouble(DutyPoint::flowM3PerS));
+        return Band.over(working().mapToDouble(DutyPoint::flowM3PerS).toArray());
     }
 
     /** Span of the working heads [m]. */
     public Optional<Band> headM() {
-        return Band.over(working().mapToDouble(DutyPoint::headM));
+        return Band.over(working().mapToDouble(DutyPoint::headM).toArray());
     }
 
     /** Span of the efficiency, where measured. */
@@ -78,8 +100,9 @@ public record WorkingRange(List<StateDuty> duties) {
 
     /** Span of the head that a line needs at a flow [m] over some states: the band to draw. */
     public static Band systemHeadM(PumpedLine line, List<SystemState> states, double flowM3PerS) {
+        Require.present("pumped line", line);
         return Band.over(Require.list("states", states).stream()
-                .mapToDouble(state -> line.at(state).headM(flowM3PerS)))
+                .mapToDouble(state -> line.at(state).headM(flowM3PerS)).toArray())
                 .orElseThrow(() -> new IllegalArgumentException("at least one state must be given, not none"));
     }
 
@@ -88,7 +111,7 @@ public record WorkingRange(List<StateDuty> duties) {
     }
 
     private Optional<Band> known(Function<DutyPoint, OptionalDouble> value) {
-        return Band.over(working().map(value).flatMapToDouble(
-                each -> each.isPresent() ? DoubleStream.of(each.getAsDouble()) : DoubleStream.empty()));
+        return Band.over(working().map(value).filter(OptionalDouble::isPresent).mapToDouble(OptionalDouble::getAsDouble)
+                .toArray());
     }
 }

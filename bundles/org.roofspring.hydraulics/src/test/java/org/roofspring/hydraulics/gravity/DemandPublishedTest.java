@@ -20,8 +20,8 @@ class DemandPublishedTest {
     private static final double GPM = 3.785411784e-3 / 60;
 
     /**
-     * US National Standard Plumbing Code family, Table B.5.4, demand corresponding to fixture load, flush tanks: read in an
-     * online copy of an adopted code (the row of 1000 from its page text).
+     * US National Standard Plumbing Code family, Table B.5.4, demand corresponding to fixture load, flush tanks: read
+     * in an online copy of an adopted code (the row of 1000 from its page text).
      */
     @ParameterizedTest
     @ValueSource(strings = {"3:3", "4:4", "5:4.5", "6:5", "7:6", "8:7", "9:7.5", "10:8", "11:8.5", "12:9", "13:10",
@@ -34,7 +34,8 @@ class DemandPublishedTest {
     /** The same table, flush valves, read. */
     @ParameterizedTest
     @ValueSource(strings = {"5:22", "6:23", "7:24", "8:25", "9:26", "10:27", "11:28", "12:29", "13:29.5", "14:30",
-        "120:74", "140:78", "160:83", "180:87", "200:91", "225:95", "250:100", "300:110", "400:125", "500:140", "750:175"})
+        "120:74", "140:78", "160:83", "180:87", "200:91", "225:95", "250:100", "300:110", "400:125", "500:140",
+        "750:175"})
     void flushValves(String row) {
         assertRow(FixtureUnits.FLUSH_VALVES, row);
     }
@@ -81,7 +82,9 @@ class DemandPublishedTest {
         assertEquals(5, orifice.headM(0.7535e-3), 5e-4);
     }
 
-    /** Jordan 1980, from memory: 7, 10, 30 and 56 m; 10 to 30 m Akvopedia, Public standpost (after WHO and IRC), read. */
+    /**
+     * Jordan 1980, from memory: 7, 10, 30 and 56 m; 10 to 30 m Akvopedia, Public standpost (after WHO and IRC), read.
+     */
     @ParameterizedTest
     @CsvSource({"6.9, TOO_LOW", "7, LOW", "9.9, LOW", "10, GOOD", "30, GOOD", "30.1, HIGH", "56, HIGH", "57, TOO_HIGH",
         "-3, TOO_LOW"})
@@ -89,7 +92,10 @@ class DemandPublishedTest {
         assertEquals(verdict, StandpostHead.USUAL.judge(headM));
     }
 
-    /** Sphere Handbook (early edition), read: 20 L in at most 3 min, 6.67 L/min; the design tapstand of 0.225 L/s holds it. */
+    /**
+     * Sphere Handbook (early edition), read: 20 L in at most 3 min, 6.67 L/min; the design tapstand of 0.225 L/s holds
+     * it.
+     */
     @Test
     void tapstandFillsAContainerInTime() {
         assertEquals(180, PumpOperation.runningTimeS(0.020, 6.67e-3 / 60), 0.1);

@@ -34,10 +34,10 @@ class GravitySolverPropertyTest {
     }
 
     /**
-     * Crane TP 410, Example 7.19, as quoted by the documentation of the open library "fluids": 11.5 ft of head through 10 ft
-     * of 3 in, then 20 ft of 2 in schedule 40 give 137 gpm (the library 136.7) of water at 60 degF. The list of fittings
-     * (sharp entrance and mitre bend of 60 fT on the 3 in; narrowing, gate valve and exit on the 2 in) is from memory, so
-     * this shows agreement, not proof.
+     * Crane TP 410, Example 7.19, as quoted by the documentation of the open library "fluids": 11.5 ft of head through
+     * 10 ft of 3 in, then 20 ft of 2 in schedule 40 give 137 gpm (the library 136.7) of water at 60 degF. The list of
+     * fittings (sharp entrance and mitre bend of 60 fT on the 3 in; narrowing, gate valve and exit on the 2 in) is from
+     * memory, so this shows agreement, not proof.
      */
     @Example
     void craneGravityDischarge() {
@@ -75,7 +75,8 @@ class GravitySolverPropertyTest {
         GravityState state = new GravityState(4.2, 20, worn);
         Map<String, Double> slow = oneAfterAnother(tree, state);
         for (GravityFlow.OutletFlow each : openAll(tree, state).outlets()) {
-            assertEquals(slow.get(each.outlet().id()), each.flowM3PerS(), 2e-9, each.outlet().id() + " of seed " + seed);
+            assertEquals(slow.get(each.outlet().id()), each.flowM3PerS(), 2e-9,
+                    each.outlet().id() + " of seed " + seed);
         }
     }
 
@@ -187,8 +188,9 @@ class GravitySolverPropertyTest {
 
     @Example
     void aTapAboveTheGradeLineStaysDry() {
-        GravityTree tree = GravityTree.of("tank", List.of(new Node("tank", 0), new Node("join", 0), new Node("low", -20),
-                new Node("high", 5.9)), List.of(Reach.of("main", "tank", "join", Supplies.pipe(0.013, 100)),
+        GravityTree tree = GravityTree.of("tank", List.of(new Node("tank", 0), new Node("join", 0),
+                new Node("low", -20), new Node("high", 5.9)),
+                List.of(Reach.of("main", "tank", "join", Supplies.pipe(0.013, 100)),
                 Reach.of("down", "join", "low", Supplies.pipe(0.03, 1)),
                 Reach.of("up", "join", "high", Supplies.pipe(0.02, 1))),
                 List.of(new Outlet("high", "high", Supplies.tap(), 1e-4),
@@ -212,8 +214,8 @@ class GravitySolverPropertyTest {
         assertEquals(6 - main.carrying(water, false).headM(0.45e-3), result.headByNode().get("hall"), 1e-12);
         double level = GravitySolver.leastWaterLevelAtFlowsM(tree, FULL, flows);
         GravityFlow raised = GravitySolver.atFlows(tree, new GravityState(level, 20, false), flows);
-        assertEquals(0, raised.outlets().stream().mapToDouble(each -> each.residualHeadM() - each.outlet().wantedHeadM())
-                .min().getAsDouble(), 1e-12);
+        assertEquals(0, raised.outlets().stream()
+                .mapToDouble(each -> each.residualHeadM() - each.outlet().wantedHeadM()).min().getAsDouble(), 1e-12);
         assertThrows(IllegalArgumentException.class,
                 () -> GravitySolver.atFlows(tree, FULL, Map.of("main", Double.NaN)));
     }

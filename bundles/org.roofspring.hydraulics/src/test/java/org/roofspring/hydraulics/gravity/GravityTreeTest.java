@@ -29,7 +29,7 @@ class GravityTreeTest {
 
     @Test
     void loopsAreRefused() {
-        assertRefused("reach \"y\" between \"b\" and \"c\" closes a loop; only pipes that branch without loops are solved",
+        assertRefused("reach \"y\" between \"b\" and \"c\" closes a loop; only pipes that branch without loops",
                 NODES, List.of(reach("x", "a", "b"), reach("y", "b", "c"), reach("z", "c", "a")), TAP);
         assertRefused("reach \"y\" between \"b\" and \"a\" closes a loop", NODES,
                 List.of(reach("x", "a", "b"), reach("y", "b", "a")), TAP);
@@ -51,7 +51,8 @@ class GravityTreeTest {
         assertRefused("the tank must be at a node", List.of(new Node("b", 0)), good, TAP);
         assertRefused("each end of reach \"x\" must be at a node of the supply, not at \"e\"", NODES,
                 List.of(reach("x", "a", "e")), TAP);
-        assertRefused("reach \"x\" must be given once", NODES, List.of(reach("x", "a", "b"), reach("x", "b", "c")), TAP);
+        assertRefused("reach \"x\" must be given once", NODES, List.of(reach("x", "a", "b"), reach("x", "b", "c")),
+                TAP);
         assertRefused("outlet \"tap\" must be given once", NODES, good, List.of(TAP.get(0), TAP.get(0)));
         assertRefused("outlet \"t\" must be at a node", NODES, good,
                 List.of(new Outlet("t", "e", Supplies.tap(), 1e-4)));
@@ -82,7 +83,9 @@ class GravityTreeTest {
         assertThrows(IllegalArgumentException.class, () -> new GravityState(Double.NaN, 20, false));
     }
 
-    /** The main rises over a ridge to within a hand of the tank: the fouled filter pulls the grade below the pipe there. */
+    /**
+     * The main rises over a ridge to within a hand of the tank: the fouled filter pulls the grade below the pipe there.
+     */
     @Test
     void gradeLineShowsWhereThePipeStandsOverIt() {
         GravityTree tree = Supplies.house();

@@ -20,7 +20,8 @@ class SchoolBreakPropertyTest {
             @ForAll @IntRange(min = 1, max = 12) int taps, @ForAll @IntRange(min = 0, max = 400) int gapTicks,
             @ForAll @IntRange(min = 1, max = 300) int serviceTicks) {
         int gap = Math.min(gapTicks, pupils == 1 ? 0 : 9000 / (pupils - 1));
-        SchoolBreak school = new SchoolBreak(pupils, 900, gap * (pupils - 1) / 10.0, serviceTicks / 10.0 * 1e-4, 1e-4, 0);
+        SchoolBreak school = new SchoolBreak(pupils, 900, gap * (pupils - 1) / 10.0, serviceTicks / 10.0 * 1e-4, 1e-4,
+                0);
         ArrayDeque<Integer> queue = new ArrayDeque<>();
         int[] busyUntil = new int[taps];
         int served = 0;

@@ -11,7 +11,8 @@ import org.roofspring.hydraulics.WaterProperties;
 
 class DirectSupplyTest {
     private static final WaterProperties WATER = WaterProperties.at(20);
-    private static final SystemCurve TO_VESSEL = SystemCurve.of(2, new PipeRun(0.032, 3, 7e-6, 4).carrying(WATER), WATER);
+    private static final SystemCurve TO_VESSEL = SystemCurve.of(2, new PipeRun(0.032, 3, 7e-6, 4).carrying(WATER),
+            WATER);
 
     /** Boyle's law written out: 100 L at 1.3 bar, drawn from 2.5 down to 1.5 bar, air at 1.01325 bar. */
     @Test
@@ -35,7 +36,8 @@ class DirectSupplyTest {
         assertTrue(supply.stops());
         assertTrue(supply.prechargeFits());
         DutyPoint atCutIn = supply.atCutIn().working().orElseThrow();
-        assertEquals(2 + WATER.headM(150_000) + TO_VESSEL.delivery().headM(atCutIn.flowM3PerS()), atCutIn.headM(), 1e-9);
+        assertEquals(2 + WATER.headM(150_000) + TO_VESSEL.delivery().headM(atCutIn.flowM3PerS()), atCutIn.headM(),
+                1e-9);
         double mean = (atCutIn.flowM3PerS() + supply.atCutOut().working().orElseThrow().flowM3PerS()) / 2;
         assertEquals(mean / 4 / supply.drawdownM3(), supply.mostStartsPerS().getAsDouble(), 1e-15);
     }

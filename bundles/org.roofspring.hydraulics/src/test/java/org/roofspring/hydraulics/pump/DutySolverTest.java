@@ -138,7 +138,8 @@ class DutySolverTest {
 
     @Example
     void runOutIsSaid() {
-        PumpCurve pump = PumpCurve.of("p", List.of(PumpPoint.of(0, 20), PumpPoint.of(1e-3, 18), PumpPoint.of(2e-3, 12)));
+        PumpCurve pump = PumpCurve.of("p",
+                List.of(PumpPoint.of(0, 20), PumpPoint.of(1e-3, 18), PumpPoint.of(2e-3, 12)));
         DutyOutcome outcome = DutySolver.solve(PumpSet.single(pump), system(3, HeadLoss.none()));
         assertEquals(new DutyOutcome.RunsOut(2e-3, 12, 3), outcome);
         assertTrue(outcome.reason().startsWith("the pump runs out beyond its last measured point: at 2.000 L/s"),
@@ -158,7 +159,8 @@ class DutySolverTest {
 
     @Example
     void anIntersectionAtAMeasuredPointIsFoundOnce() {
-        PumpCurve pump = PumpCurve.of("p", List.of(PumpPoint.of(0, 20), PumpPoint.of(1e-3, 18), PumpPoint.of(2e-3, 12)));
+        PumpCurve pump = PumpCurve.of("p",
+                List.of(PumpPoint.of(0, 20), PumpPoint.of(1e-3, 18), PumpPoint.of(2e-3, 12)));
         assertEquals(1e-3, only(DutySolver.solve(PumpSet.single(pump), system(18, HeadLoss.none()))).flowM3PerS());
         assertEquals(2e-3, only(DutySolver.solve(PumpSet.single(pump), system(12, HeadLoss.none()))).flowM3PerS());
     }

@@ -35,7 +35,8 @@ class PumpFileTest {
         assertEquals(new PumpPoint(0.5e-3, 29, OptionalDouble.of(0.35), OptionalDouble.of(1.6),
                 OptionalDouble.of(620)), pump.points().get(1));
         assertTrue(pump.points().get(0).npshRequiredM().isEmpty());
-        PumpCurve other = PumpFile.parse("x.csv", "\ufeff\"head[ft]\" , flow[m3/h], efficiency\r\n100,0,0\r\n90, 3.6 ,.5\r\n"
+        PumpCurve other = PumpFile.parse("x.csv",
+                "\ufeff\"head[ft]\" , flow[m3/h], efficiency\r\n100,0,0\r\n90, 3.6 ,.5\r\n"
                 + "50,7.2,0.4");
         assertEquals(27.432, other.headM(1e-3), 1e-12);
         assertEquals(0.4, other.efficiency(2e-3).getAsDouble());

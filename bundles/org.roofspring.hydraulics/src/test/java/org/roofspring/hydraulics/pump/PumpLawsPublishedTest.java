@@ -22,8 +22,8 @@ class PumpLawsPublishedTest {
     }
 
     /**
-     * Crane TP 410, Example 7.33, as quoted by the documentation of the open library "fluids": a pump of 400 gpm, 126 ft
-     * and 17.5 hp at 3500 rpm gives 194.29 gpm, 29.73 ft and 2.005 hp at 1700 rpm.
+     * Crane TP 410, Example 7.33, as quoted by the documentation of the open library "fluids": a pump of 400 gpm, 126
+     * ft and 17.5 hp at 3500 rpm gives 194.29 gpm, 29.73 ft and 2.005 hp at 1700 rpm.
      */
     @Test
     void craneAffinity() {
@@ -40,9 +40,9 @@ class PumpLawsPublishedTest {
     }
 
     /**
-     * Crane TP 410, Example 7.34, as quoted by the documentation of the open library "fluids": 428 ft, 700 gpm, pump 70.7
-     * %, drive 95 %, motor 96 %, 8000 h at 0.12 a kWh: about 83 970 a year as printed; the library 107.06 hp, 117.39 hp
-     * and 84 033.
+     * Crane TP 410, Example 7.34, as quoted by the documentation of the open library "fluids": 428 ft, 700 gpm, pump
+     * 70.7 %, drive 95 %, motor 96 %, 8000 h at 0.12 a kWh: about 83 970 a year as printed; the library 107.06 hp,
+     * 117.39 hp and 84 033.
      */
     @Test
     void cranePowerAndCost() {
@@ -67,11 +67,14 @@ class PumpLawsPublishedTest {
         assertEquals(26, 1.3 * 20, 1e-12);
     }
 
-    /** A textbook on centrifugal pumps (read, title from memory: Know and Understand Centrifugal Pumps): all in feet. */
+    /**
+     * A textbook on centrifugal pumps (read, title from memory: Know and Understand Centrifugal Pumps): all in feet.
+     */
     @Test
     void npshOfAFloodedSuction() {
         double weight = 998.2 * 9.80665;
-        double npsh = PumpLaws.npshAvailableM(33.9 * FT * weight, 0.839 * FT * weight, 998.2, 6.0 * FT, (2.0 + 2.0) * FT);
+        double npsh = PumpLaws.npshAvailableM(33.9 * FT * weight, 0.839 * FT * weight, 998.2, 6.0 * FT,
+                (2.0 + 2.0) * FT);
         assertEquals(35.061, npsh / FT, 1e-9);
     }
 

@@ -17,8 +17,8 @@ import org.roofspring.hydraulics.PipeRun;
 class SuctionTest {
     private static final double FLOW = 1e-3;
     private static final PipeRun PIPE = new PipeRun(0.04, 6, 7e-6, 3);
-    private static final SuctionConditions USUAL = new SuctionConditions(2, List.of(PIPE), flow -> 1e5 * flow * flow, 15,
-            Atmosphere.pressurePa(1500));
+    private static final SuctionConditions USUAL = new SuctionConditions(2, List.of(PIPE),
+            flow -> 1e5 * flow * flow, 15, Atmosphere.pressurePa(1500));
     private static final SuctionConditions WORST = new SuctionConditions(4, List.of(PIPE.withRoughnessM(1e-4)),
             flow -> 8e5 * flow * flow, 30, Atmosphere.pressurePa(1500) - SuctionLift.LOW_BAROMETER_DROP_PA);
 
@@ -38,8 +38,8 @@ class SuctionTest {
     }
 
     /**
-     * KSB Centrifugal Pump Lexicon, "geodetic suction lift", read: a centrifugal pump cavitates from about 8 m of lift; with
-     * the 2 m of NPSH that small pumps usually require, the formula says the same.
+     * KSB Centrifugal Pump Lexicon, "geodetic suction lift", read: a centrifugal pump cavitates from about 8 m of lift;
+     * with the 2 m of NPSH that small pumps usually require, the formula says the same.
      */
     @Test
     void greatestLiftAtSeaLevelIsAboutEightMetres() {
