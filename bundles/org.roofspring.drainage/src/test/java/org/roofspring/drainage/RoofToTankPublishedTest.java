@@ -1,11 +1,15 @@
 package org.roofspring.drainage;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.roofspring.drainage.RoofPlane.Wind;
+import org.roofspring.drainage.intensity.CollectionEfficiency;
+import org.roofspring.drainage.intensity.DurationRatios;
+import org.roofspring.drainage.intensity.WithinDayRain;
 import org.roofspring.drainage.siting.TankLoad;
 import org.roofspring.drainage.tank.Diverter;
 import org.roofspring.drainage.tank.FirstFlush;
@@ -91,6 +95,35 @@ class RoofToTankPublishedTest {
         assertEquals(FirstFlush.LEAST_DEPTH_MM, FirstFlush.depthMm(squareFeet, 10 * 3.785411784e-3), 5e-3);
         assertEquals(FirstFlush.GREATEST_DEPTH_MM, FirstFlush.depthMm(squareFeet, 50 * 3.785411784e-3), 5e-3);
         assertEquals(50 * 3.785411784e-3, FirstFlush.volumeM3(squareFeet, 2.0372), 1e-5);
+    }
+
+    /** MEM: enHealth, 20 to 25 L for an average roof: 0.1 to 0.5 mm off 50 to 200 m2. */
+    @Test
+    void firstFlushVolumeOfAHouse() {
+        assertEquals(20, FirstFlush.LEAST_HOUSE_VOLUME_M3 * LITRES, 1e-12);
+        assertEquals(25, FirstFlush.GREATEST_HOUSE_VOLUME_M3 * LITRES, 1e-12);
+        assertEquals(0.5, FirstFlush.depthMm(50, FirstFlush.GREATEST_HOUSE_VOLUME_M3), 1e-12);
+        assertEquals(0.1, FirstFlush.depthMm(200, FirstFlush.LEAST_HOUSE_VOLUME_M3), 1e-12);
+    }
+
+    /**
+     * READ: a 70 mm U-shaped gutter is enough for most tropical house roofs, and the best gutter intercepts 90 to 95 %
+     * of the rain (Still and Thomas 2002, Warwick working paper 56). Here on 60 m2 of roof and an invented wet tropical
+     * year of 150 wet days with a mean of 12 mm.
+     */
+    @Test
+    void smallGutterCatchesMostOfATropicalYear() {
+        double[] year = new double[365];
+        for (int wetDay = 0; wetDay < 150; wetDay++) {
+            year[2 * wetDay] = -12 * Math.log((wetDay + 0.5) / 150);
+        }
+        Gutter gutter = new Gutter(new HalfRoundSection(0.07, 0.07), 6, 0.005);
+        double limit = CollectionEfficiency.limitMmPerH(GutterCapacity.of(gutter).capacityM3PerS(), 60, 1);
+        WithinDayRain spread = new WithinDayRain.NestedBursts(DurationRatios.thirdPower());
+        double ratio = CollectionEfficiency.of(year, limit, spread, () -> false).ratio();
+        assertTrue(ratio > 0.95 && ratio < 1, () -> "caught " + ratio + " at " + limit + " mm/h");
+        CollectionEfficiency overloaded = CollectionEfficiency.of(year, limit / 4, spread, () -> false);
+        assertTrue(overloaded.ratio() > 0.85 && overloaded.ratio() < ratio, () -> "caught " + overloaded.ratio());
     }
 
     /** CALC from the orifice formula (Cd 0.62 MEM): 12.5 mm under 5 m; regression. */
