@@ -61,6 +61,16 @@ public abstract class Field {
         refresh();
     }
 
+    /** Width that the label needs, so that the controls of several sections can stand below each other. */
+    public final int labelWidth() {
+        return label.computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
+    }
+
+    /** Makes the label so wide. */
+    public final void setLabelWidth(int width) {
+        ((GridData) label.getLayoutData()).widthHint = width;
+    }
+
     private void name(Control control) {
         control.getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override

@@ -83,7 +83,7 @@ final class TextField extends Field {
 
     @Override
     void showValue() {
-        if (text.isFocusControl() && !text.getText().equals(shown)) {
+        if (!text.getText().equals(shown)) {
             return; // being typed
         }
         Optional<Drafts.Draft> draft = session().drafts().get(element(), attribute);

@@ -11,11 +11,11 @@ public final class SitePerspective implements IPerspectiveFactory {
     public void createInitialLayout(IPageLayout layout) {
         String form = layout.getEditorArea();
         layout.setEditorAreaVisible(true);
-        layout.addView(PartIds.OUTLINE, IPageLayout.LEFT, 0.18f, form);
+        layout.addView(PartIds.OUTLINE, IPageLayout.LEFT, 0.16f, form);
         layout.addView(PartIds.CHART, IPageLayout.BOTTOM, 0.6f, form);
-        IFolderLayout answers = layout.createFolder("answers", IPageLayout.RIGHT, 0.55f, form);
+        IFolderLayout answers = layout.createFolder("answers", IPageLayout.RIGHT, 0.52f, form);
         answers.addView(PartIds.FINDINGS);
-        IFolderLayout mind = layout.createFolder("mind", IPageLayout.RIGHT, 0.55f, PartIds.CHART);
+        IFolderLayout mind = layout.createFolder("mind", IPageLayout.RIGHT, 0.52f, PartIds.CHART);
         mind.addView(PartIds.WORKINGS);
         mind.addView(PartIds.CAUTIONS);
         mind.addView(PartIds.PROBLEMS);

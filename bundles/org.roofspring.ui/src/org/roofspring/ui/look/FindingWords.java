@@ -17,9 +17,9 @@ public final class FindingWords {
             case FindingValue.Flag flag -> flag.value() ? "yes" : "no";
             case FindingValue.Text text -> text.text();
             case FindingValue.Verdict verdict -> verdict.level().name().toLowerCase(Locale.ROOT) + ": " + verdict.text();
-            case FindingValue.Daily daily -> format.number(daily.days()) + " days from " + daily.firstDay();
-            case FindingValue.Curve curve -> "curve of " + format.number(curve.x().length) + " points";
-            case FindingValue.Table table -> "table of " + format.number(table.rows().size()) + " rows";
+            case FindingValue.Daily daily -> format.number(daily.days()) + " days";
+            case FindingValue.Curve curve -> format.number(curve.x().length) + " points";
+            case FindingValue.Table table -> format.number(table.rows().size()) + (table.rows().size() == 1 ? " row" : " rows");
         };
     }
 }

@@ -48,7 +48,8 @@ public final class CautionsView extends SessionView {
         List<Card> cards = all.stream().map(caution -> card(session, caution, stale.contains(caution))).toList();
         long dangers = all.stream().filter(caution -> caution.severity() == Caution.Severity.DANGER).count();
         list.show(introduction(all.size(), dangers), cards);
-        setPartName(all.isEmpty() ? "Cautions" : "Cautions (" + all.size() + ")");
+        setPartName(all.isEmpty() ? "Cautions" : "Cautions (" + all.size() + (dangers == 0 ? ")" : dangers == 1 ? ", 1 danger)"
+                : ", " + dangers + " dangers)"));
     }
 
     private static String introduction(int all, long dangers) {

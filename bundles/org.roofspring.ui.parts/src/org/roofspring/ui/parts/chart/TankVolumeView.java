@@ -1,7 +1,6 @@
 package org.roofspring.ui.parts.chart;
 
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.jface.action.Action;
@@ -23,7 +22,7 @@ import org.roofspring.ui.session.Aspect;
 import org.roofspring.ui.session.SiteSession;
 
 /**
- * The volume of water in the tanks, day by day over the record. While a newer trace is being computed the old one stays
+ * The volume of water in all tanks, or in the selected one, day by day over the record. While a newer trace is being computed the old one stays
  * and is marked as out of date; it also stays, so marked, when the edited design has no answer.
  */
 public final class TankVolumeView extends SessionView {
@@ -33,7 +32,7 @@ public final class TankVolumeView extends SessionView {
     private SiteSession shownSession;
 
     public TankVolumeView() {
-        super(Aspect.RESULTS);
+        super(Aspect.RESULTS, Aspect.SELECTION);
     }
 
     @Override
@@ -67,18 +66,18 @@ public final class TankVolumeView extends SessionView {
 
     @Override
     protected void show(SiteSession session) {
-        List<VolumeTrace> traces = VolumeTrace.of(session);
+        Optional<VolumeTrace> trace = VolumeTrace.of(session);
         Optional<CalculationResult> result = session.live().results().result(VolumeTrace.CALCULATION);
         boolean stale = session.live().outOfDate(VolumeTrace.CALCULATION);
         if (session != shownSession) {
             shownSession = session;
             chart.clear();
         }
-        if (!traces.isEmpty()) {
-            Unit unit = DisplayUnits.system(session.site()).preferred(traces.getFirst().daily().unit());
-            chart.show(traces, unit, session.format().symbol(unit));
+        if (trace.isPresent()) {
+            Unit unit = DisplayUnits.system(session.site()).preferred(trace.get().daily().unit());
+            chart.show(trace.get(), unit, session.format().symbol(unit));
             chart.setStale(stale);
-            say(stale ? "Out of date, being calculated anew" : span(traces.getFirst()), stale);
+            say(span(trace.get()) + (stale ? "  \u2013  out of date, being calculated anew" : ""), stale);
         } else {
             chart.setStale(true);
             String why = result.map(r -> String.join(" ", r.reasons())).orElse("It is being calculated.");
@@ -88,7 +87,8 @@ public final class TankVolumeView extends SessionView {
 
     private static String span(VolumeTrace trace) {
         LocalDate first = trace.daily().firstDay();
-        return trace.daily().days() == 0 ? "An empty record" : first + " to " + first.plusDays(trace.daily().days() - 1L);
+        String tanks = trace.title().substring(0, 1).toUpperCase(java.util.Locale.ROOT) + trace.title().substring(1) + ", ";
+        return trace.daily().days() == 0 ? tanks + "an empty record" : tanks + first + " to " + first.plusDays(trace.daily().days() - 1L);
     }
 
     private void say(String text, boolean warn) {
@@ -125,6 +125,6 @@ public final class TankVolumeView extends SessionView {
 
     @Override
     public void setFocus() {
-        chart.control().setFocus();
+        chart.setFocus();
     }
 }

@@ -1,38 +1,39 @@
 package org.roofspring.ui.parts.chart;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
+import org.eclipse.emf.ecore.EObject;
 import org.roofspring.calc.Finding;
 import org.roofspring.calc.FindingValue;
-import org.roofspring.calc.engine.SiteResults;
+import org.roofspring.calc.Outcome;
+import org.roofspring.site.Tank;
 import org.roofspring.site.edit.Words;
 import org.roofspring.ui.session.SiteSession;
 
 /**
- * One line of the chart.
+ * The line of the chart.
  *
- * @param title what it is about
+ * @param title which tanks
  * @param daily the volumes; compared by identity, since results never change
  */
 record VolumeTrace(String title, FindingValue.Daily daily) {
     static final String CALCULATION = "storage.balance";
-    private static final String FINDING = "volumeTrace";
+    private static final String ALL_TANKS = "volumeTrace";
+    private static final String ONE_TANK = "stageTrace";
 
-    /** The traces in a site's results: that of the whole site first, then those of single tanks. */
-    static List<VolumeTrace> of(SiteSession session) {
-        SiteResults results = session.live().results();
-        List<VolumeTrace> traces = new ArrayList<>();
-        results.completed(CALCULATION).ifPresent(outcome -> {
-            for (Finding finding : outcome.findings()) {
-                if (finding.id().equals(FINDING) && finding.value() instanceof FindingValue.Daily daily) {
-                    String title = session.element(finding.elementId()).map(Words::name).orElse("All tanks");
-                    traces.add(finding.elementId() == null ? 0 : traces.size(), new VolumeTrace(title, daily));
-                }
-            }
-        });
-        return traces;
+    /** The trace of the selected tank, or else of all tanks together. */
+    static Optional<VolumeTrace> of(SiteSession session) {
+        Optional<Outcome.Completed> balance = session.live().results().completed(CALCULATION);
+        EObject selected = session.selection().element();
+        Optional<VolumeTrace> ofTank = selected instanceof Tank tank
+                ? balance.flatMap(outcome -> outcome.finding(ONE_TANK, tank.getId())).flatMap(finding -> trace(Words.name(tank), finding))
+                : Optional.empty();
+        return ofTank.or(() -> balance.flatMap(outcome -> outcome.finding(ALL_TANKS)).flatMap(finding -> trace("all tanks", finding)));
+    }
+
+    private static Optional<VolumeTrace> trace(String title, Finding finding) {
+        return finding.value() instanceof FindingValue.Daily daily ? Optional.of(new VolumeTrace(title, daily)) : Optional.empty();
     }
 
     @Override

@@ -33,7 +33,11 @@ final class FindingLabels extends ColumnLabelProvider {
 
     @Override
     public Image getImage(Object element) {
-        return column == TITLE && ((FindingLine) element).finding() == null ? Icons.image("calculation") : null;
+        FindingLine line = (FindingLine) element;
+        if (column != TITLE || line.finding() != null) {
+            return null;
+        }
+        return Icons.image(line.state().isEmpty() ? "part" : "calculation");
     }
 
     @Override
@@ -44,11 +48,13 @@ final class FindingLabels extends ColumnLabelProvider {
 
     @Override
     public Font getFont(Object element) {
-        return ((FindingLine) element).finding() == null ? JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT) : null;
+        FindingLine line = (FindingLine) element;
+        return column == TITLE && line.finding() == null && !line.state().isEmpty() ? JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT) : null;
     }
 
     @Override
     public String getToolTipText(Object element) {
-        return getText(element);
+        String text = getText(element);
+        return text.isEmpty() ? null : text;
     }
 }

@@ -1,7 +1,9 @@
 package org.roofspring.ui.parts.findings;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 import org.roofspring.calc.Finding;
 import org.roofspring.calc.engine.CalculationResult;
@@ -11,39 +13,53 @@ import org.roofspring.ui.session.SiteSession;
 import org.roofspring.ui.look.FindingWords;
 
 /**
- * A line of the findings part: a calculation with the lines of its findings, or a finding.
+ * A line of the findings part: a calculation, an element it says something about, or a finding.
  *
  * @param key     what stays the same when values change
- * @param finding null for a calculation
+ * @param finding null where the line is a heading
  * @param state   in words
  * @param stale   whether it is out of date
  */
 public record FindingLine(Object key, FindingKey finding, String title, String value, String state, boolean stale,
         List<FindingLine> children) {
+    private static final String OUT_OF_DATE = "out of date";
 
+    /**
+     * Calculations that build on others come first, since they hold the answers to the main questions; findings about
+     * elements stand below the element's name.
+     */
     static List<FindingLine> of(SiteSession session) {
         List<FindingLine> lines = new ArrayList<>();
         for (CalculationResult result : session.live().results().results()) {
             String id = result.descriptor().id();
             boolean stale = session.live().outOfDate(id);
-            List<FindingLine> findings = new ArrayList<>();
-            result.completed().ifPresent(outcome -> outcome.findings()
-                    .forEach(finding -> findings.add(line(session, id, finding, stale))));
-            lines.add(new FindingLine(id, null, result.descriptor().title(), "", state(result, stale), stale, List.copyOf(findings)));
+            List<FindingLine> findings = result.completed().map(outcome -> findings(session, id, outcome.findings(), stale)).orElse(List.of());
+            lines.add(new FindingLine(id, null, result.descriptor().title(), "", state(result, stale), stale, findings));
         }
-        return lines;
+        return lines.reversed();
     }
 
-    private static FindingLine line(SiteSession session, String calculationId, Finding finding, boolean stale) {
-        FindingKey key = new FindingKey(calculationId, finding);
-        String about = session.element(finding.elementId()).map(element -> ", " + Words.name(element)).orElse("");
-        return new FindingLine(key, key, finding.title() + about, FindingWords.of(finding.value(), session.format()),
-                stale ? "out of date" : "", stale, List.of());
+    private static List<FindingLine> findings(SiteSession session, String calculationId, List<Finding> findings, boolean stale) {
+        List<FindingLine> lines = new ArrayList<>();
+        Map<String, List<FindingLine>> byElement = new LinkedHashMap<>();
+        for (Finding finding : findings) {
+            FindingKey key = new FindingKey(calculationId, finding);
+            FindingLine line = new FindingLine(key, key, finding.title(), FindingWords.of(finding.value(), session.format()),
+                    stale ? OUT_OF_DATE : "", stale, List.of());
+            if (session.element(finding.elementId()).isPresent()) {
+                byElement.computeIfAbsent(finding.elementId(), none -> new ArrayList<>()).add(line);
+            } else {
+                lines.add(line);
+            }
+        }
+        byElement.forEach((id, about) -> lines.add(new FindingLine(calculationId + "/" + id, null,
+                session.element(id).map(Words::name).orElseThrow(), "", "", stale, List.copyOf(about))));
+        return List.copyOf(lines);
     }
 
     private static String state(CalculationResult result, boolean stale) {
         if (stale) {
-            return "out of date";
+            return OUT_OF_DATE;
         }
         return switch (result.status()) {
             case COMPLETED -> "up to date";

@@ -2,6 +2,7 @@ package org.roofspring.ui.parts.findings;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import org.eclipse.jface.viewers.ITreeContentProvider;
 import org.roofspring.ui.session.FindingKey;
@@ -24,7 +25,7 @@ final class FindingsContent implements ITreeContentProvider {
 
     @Override
     public Object getParent(Object child) {
-        return lines.stream().filter(line -> line.children().contains(child)).findFirst().orElse(null);
+        return all(lines).filter(line -> line.children().contains(child)).findFirst().orElse(null);
     }
 
     @Override
@@ -32,7 +33,11 @@ final class FindingsContent implements ITreeContentProvider {
         return !((FindingLine) parent).children().isEmpty();
     }
 
+    private static Stream<FindingLine> all(List<FindingLine> lines) {
+        return lines.stream().flatMap(line -> Stream.concat(Stream.of(line), all(line.children())));
+    }
+
     static Optional<FindingLine> find(List<FindingLine> lines, FindingKey finding) {
-        return lines.stream().flatMap(line -> line.children().stream()).filter(line -> line.finding().equals(finding)).findFirst();
+        return all(lines).filter(line -> line.finding() != null && line.finding().equals(finding)).findFirst();
     }
 }

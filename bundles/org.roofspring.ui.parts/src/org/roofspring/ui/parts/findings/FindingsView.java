@@ -4,6 +4,9 @@ import java.util.List;
 
 import org.eclipse.jface.layout.TreeColumnLayout;
 import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.viewers.ColumnLayoutData;
+import org.eclipse.jface.viewers.ColumnPixelData;
+import org.eclipse.jface.viewers.ColumnViewerToolTipSupport;
 import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.jface.viewers.SelectionChangedEvent;
 import org.eclipse.jface.viewers.StructuredSelection;
@@ -20,6 +23,9 @@ import org.roofspring.ui.session.SiteSession;
 
 /** All findings of the active site; selecting one shows its workings. */
 public final class FindingsView extends SessionView {
+    private static final int VALUE_WIDTH = 130;
+    private static final int STATE_WIDTH = 105;
+
     private TreeViewer tree;
     private List<FindingLine> shown = List.of();
     private SiteSession shownSession;
@@ -39,19 +45,20 @@ public final class FindingsView extends SessionView {
         tree.getTree().setHeaderVisible(true);
         tree.getTree().setLinesVisible(true);
         tree.setContentProvider(new FindingsContent());
-        column(layout, "Finding", SWT.LEFT, 44, FindingLabels.TITLE);
-        column(layout, "Value", SWT.RIGHT, 28, FindingLabels.VALUE);
-        column(layout, "State", SWT.LEFT, 28, FindingLabels.STATE);
+        column(layout, "Finding", SWT.LEFT, FindingLabels.TITLE, new ColumnWeightData(1, 160));
+        column(layout, "Value", SWT.RIGHT, FindingLabels.VALUE, new ColumnPixelData(VALUE_WIDTH, true, true));
+        column(layout, "State", SWT.LEFT, FindingLabels.STATE, new ColumnPixelData(STATE_WIDTH, true, true));
+        ColumnViewerToolTipSupport.enableFor(tree);
         tree.addPostSelectionChangedListener(this::selected);
         tree.addDoubleClickListener(event -> openWorkings());
         tree.setAutoExpandLevel(2);
     }
 
-    private void column(TreeColumnLayout layout, String title, int alignment, int weight, int index) {
+    private void column(TreeColumnLayout layout, String title, int alignment, int index, ColumnLayoutData width) {
         TreeViewerColumn column = new TreeViewerColumn(tree, alignment);
         column.getColumn().setText(title);
         column.setLabelProvider(new FindingLabels(index, Palette.of(tree.getControl())));
-        layout.setColumnData(column.getColumn(), new ColumnWeightData(weight, 60));
+        layout.setColumnData(column.getColumn(), width);
     }
 
     @Override

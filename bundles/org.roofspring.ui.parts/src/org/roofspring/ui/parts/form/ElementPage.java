@@ -3,6 +3,7 @@ package org.roofspring.ui.parts.form;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 import org.eclipse.emf.ecore.EObject;
@@ -38,6 +39,9 @@ import org.roofspring.ui.session.SiteSession;
 
 /** The fields of one element, in sections; tables of its rows; links to the parts it is made of. */
 final class ElementPage implements FormPage {
+    /** A meaning that is hardly longer than the name, such as "A tank.", says nothing more. */
+    private static final int SHORTEST_MEANING = 6;
+
     private final SiteSession session;
     private final EObject element;
     private final FormToolkit toolkit;
@@ -59,6 +63,8 @@ final class ElementPage implements FormPage {
         for (FormPlan.Section section : sections) {
             create(section, section == sections.getFirst());
         }
+        int labelWidth = fields.stream().mapToInt(Field::labelWidth).max().orElse(0);
+        fields.forEach(field -> field.setLabelWidth(labelWidth));
         createParts();
     }
 
@@ -71,7 +77,8 @@ final class ElementPage implements FormPage {
     private String kindLine() {
         String meaning = FeatureFacts.documentation(element.eClass());
         String kind = Words.kind(element.eClass());
-        return meaning.isEmpty() ? kind : kind + ": " + meaning.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + meaning.substring(1);
+        boolean says = meaning.length() > kind.length() + SHORTEST_MEANING;
+        return says ? kind + ": " + meaning.substring(0, 1).toLowerCase(Locale.ROOT) + meaning.substring(1) : kind + ".";
     }
 
     private void create(FormPlan.Section plan, boolean first) {
@@ -86,7 +93,7 @@ final class ElementPage implements FormPage {
         FieldContext context = new FieldContext(session, element, toolkit);
         for (EStructuralFeature feature : plan.features()) {
             if (feature instanceof EReference reference && reference.isContainment()) {
-                ObjectTable table = ObjectTable.create(session, element, reference, toolkit, client);
+                ObjectTable table = ObjectTable.create(session, element, reference, toolkit, client, true);
                 GridDataFactory.fillDefaults().grab(true, false).span(Field.COLUMNS, 1).applyTo(table.control());
                 tables.add(table);
                 places.put(feature, table.control());
@@ -96,7 +103,6 @@ final class ElementPage implements FormPage {
                 places.put(feature, field.control());
             }
         }
-        toolkit.paintBordersFor(client);
         section.setClient(client);
         section.addExpansionListener(new ExpansionAdapter() {
             @Override

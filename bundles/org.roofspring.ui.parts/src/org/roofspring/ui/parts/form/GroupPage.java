@@ -19,7 +19,7 @@ final class GroupPage implements FormPage {
         Label what = toolkit.createLabel(form.getBody(), FeatureFacts.documentation(group), SWT.WRAP);
         what.setForeground(Palette.of(what).muted());
         GridDataFactory.fillDefaults().grab(true, false).hint(320, SWT.DEFAULT).applyTo(what);
-        table = ObjectTable.create(session, owner, group, toolkit, form.getBody());
+        table = ObjectTable.create(session, owner, group, toolkit, form.getBody(), false);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(table.control());
     }
 

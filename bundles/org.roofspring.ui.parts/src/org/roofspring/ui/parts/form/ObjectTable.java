@@ -11,6 +11,7 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.layout.TableColumnLayout;
+import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.ColumnViewerEditorActivationEvent;
 import org.eclipse.jface.viewers.ColumnViewerEditorActivationListener;
@@ -20,6 +21,7 @@ import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -47,6 +49,8 @@ final class ObjectTable {
     private static final int MOST_COLUMNS_OF_ELEMENTS = 4;
     private static final int MOST_ROWS_SHOWN = 12;
     private static final int LEAST_ROWS_SHOWN = 2;
+    private static final int LEAST_COLUMN_WIDTH = 70;
+    private static final int HEADING_MARGIN = 14;
 
     private final SiteSession session;
     private final EObject owner;
@@ -63,11 +67,14 @@ final class ObjectTable {
     private ToolItem down;
     private ToolItem remove;
 
-    static ObjectTable create(SiteSession session, EObject owner, EReference containment, FormToolkit toolkit, Composite parent) {
-        return new ObjectTable(session, owner, containment, toolkit, parent);
+    /** @param titled whether its name stands above it */
+    static ObjectTable create(SiteSession session, EObject owner, EReference containment, FormToolkit toolkit, Composite parent,
+            boolean titled) {
+        return new ObjectTable(session, owner, containment, toolkit, parent, titled);
     }
 
-    private ObjectTable(SiteSession session, EObject owner, EReference containment, FormToolkit toolkit, Composite parent) {
+    private ObjectTable(SiteSession session, EObject owner, EReference containment, FormToolkit toolkit, Composite parent,
+            boolean titled) {
         this.session = session;
         this.owner = owner;
         this.containment = containment;
@@ -75,7 +82,7 @@ final class ObjectTable {
         this.features = features();
         whole = toolkit.createComposite(parent);
         GridLayoutFactory.fillDefaults().numColumns(2).spacing(4, 2).applyTo(whole);
-        Label title = toolkit.createLabel(whole, Words.feature(containment));
+        Label title = toolkit.createLabel(whole, titled ? Words.feature(containment) : "");
         title.setForeground(Palette.of(whole).label());
         title.setToolTipText(FeatureFacts.documentation(containment));
         GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.CENTER).grab(true, false).applyTo(title);
@@ -168,6 +175,8 @@ final class ObjectTable {
     private void createColumns() {
         TableColumnLayout layout = new TableColumnLayout();
         frame.setLayout(layout);
+        GC gc = new GC(viewer.getTable());
+        gc.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT)); // headings are bold in some themes
         for (EStructuralFeature feature : features) {
             boolean words = feature instanceof EReference || feature.getEType().getInstanceClass() == String.class;
             boolean number = feature instanceof EAttribute && !words && !feature.isMany() && FeatureFacts.isQuantity(feature);
@@ -177,9 +186,15 @@ final class ObjectTable {
             if (!ofElements) {
                 column.setEditingSupport(new CellEditing(viewer, session, feature));
             }
-            layout.setColumnData(column.getColumn(), new ColumnWeightData(words ? 3 : 2, 70));
+            layout.setColumnData(column.getColumn(), new ColumnWeightData(words ? 3 : 2, width(gc, heading(feature))));
             columns.add(column);
         }
+        gc.dispose();
+    }
+
+    /** So wide that the heading is not cut. */
+    private static int width(GC gc, String heading) {
+        return Math.max(LEAST_COLUMN_WIDTH, gc.textExtent(heading).x + HEADING_MARGIN);
     }
 
     private String heading(EStructuralFeature feature) {

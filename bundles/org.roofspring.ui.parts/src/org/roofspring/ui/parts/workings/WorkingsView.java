@@ -134,9 +134,10 @@ public final class WorkingsView extends SessionView {
         QuantityFormat format = session.format();
         line(body);
         text(body, number + Texts.capitalised(step.meaning()), true);
-        code(body, step.symbol() + " = " + step.formula(), false);
+        boolean named = step.formula().startsWith(step.symbol() + " =");
+        code(body, named ? step.formula() : step.symbol() + " = " + step.formula(), false);
         if (step.substituted() != null && !step.substituted().isBlank() && !step.substituted().equals(step.formula())) {
-            code(body, Texts.padding(step.symbol()) + " = " + step.substituted(), false);
+            code(body, named ? step.substituted() : Texts.padding(step.symbol()) + " = " + step.substituted(), false);
         }
         if (step.result() != null) {
             code(body, Texts.padding(step.symbol()) + " = " + format.format(step.result()), true);
@@ -154,6 +155,7 @@ public final class WorkingsView extends SessionView {
         for (Working.Input input : inputs) {
             Label symbol = toolkit.createLabel(table, Texts.plain(input.symbol()));
             symbol.setFont(JFaceResources.getTextFont());
+            symbol.setLayoutData(new TableWrapData(TableWrapData.LEFT, TableWrapData.MIDDLE));
             String value = format.format(input.value());
             Optional<Element> element = session.element(input.elementId());
             if (element.isPresent() && input.feature() != null) {
