@@ -16,6 +16,7 @@ import org.roofspring.hydraulics.pump.DutyOutcome;
 import org.roofspring.hydraulics.pump.DutyPoint;
 import org.roofspring.hydraulics.pump.DutySolver;
 import org.roofspring.hydraulics.pump.EnergyBasis;
+import org.roofspring.hydraulics.pump.NpshMargin;
 import org.roofspring.hydraulics.pump.PumpSet;
 import org.roofspring.hydraulics.pump.SystemCurve;
 import org.roofspring.quantity.Quantity;
@@ -26,8 +27,7 @@ import org.roofspring.quantity.Units;
 public final class DutyAnswer {
     private static final Source MEASURED = Source.definition("read from the measured points, joined by a curve that keeps their shape");
     private static final Source POWER = Source.definition("power given to the water");
-    /** Least margin of NPSH available over required. */
-    private static final double NPSH_MARGIN_M = 0.5;
+    private static final Source MARGIN = Source.fromMemory("ANSI/HI 9.6.1, Rotodynamic pumps, guideline for NPSH margin");
 
     private DutyAnswer() {
     }
@@ -39,7 +39,8 @@ public final class DutyAnswer {
     public static Outcome of(String elementId, PumpSet pumps, SystemCurve system) {
         DutyOutcome outcome = DutySolver.solve(pumps, system);
         if (outcome.working().isEmpty()) {
-            return new Outcome.NotComputable(List.of(new Outcome.Problem(elementId, null, "There is no duty point: " + outcome.reason() + ".")),
+            return new Outcome.NotComputable(List.of(new Outcome.Problem(elementId, elementId == null ? null : "points",
+                            "There is no duty point: " + outcome.reason() + ".")),
                     List.of());
         }
         DutyPoint duty = outcome.working().get();
@@ -60,7 +61,8 @@ public final class DutyAnswer {
             optional(answer, "shaftPower", "Power at the shaft", duty.shaftPowerW(), Units.W, "Ps", "P / eta", POWER, hydraulic,
                     new Input("eta", "pump efficiency", Quantity.of(duty.efficiency().getAsDouble())));
         }
-        optional(answer, "inputPower", "Power taken by the motor", duty.inputPowerW(), Units.W, "Pe", inputRule(duty), POWER, hydraulic);
+        optional(answer, "inputPower", "Power taken by the motor", duty.inputPowerW(), Units.W, "Pe", inputRule(duty), POWER,
+                inputOf(duty, flow));
         answer.number("npshAvailable", "NPSH available", duty.npshAvailableM(), Units.M, npshStep(system, duty, density, gravity));
         optional(answer, "npshRequired", "NPSH required", duty.npshRequiredM(), Units.M, "NPSHr", "read at Q", MEASURED, flow);
         duty.npshMarginM().ifPresent(margin -> answer.number("npshMargin", "NPSH margin", margin, Units.M,
@@ -92,8 +94,17 @@ public final class DutyAnswer {
                 new Input("hsu", "loss in the suction", Quantity.of(suctionM, Units.M)), flow);
     }
 
+    private static Input[] inputOf(DutyPoint duty, Input flow) {
+        if (duty.energyBasis().orElse(EnergyBasis.SHAFT) != EnergyBasis.MOTOR_EFFICIENCY) {
+            return new Input[] {flow};
+        }
+        double shaftW = duty.shaftPowerW().getAsDouble();
+        return new Input[] {new Input("Ps", "power at the shaft", Quantity.of(shaftW, Units.W)),
+            new Input("etam", "motor efficiency", Quantity.of(shaftW / duty.inputPowerW().getAsDouble()))};
+    }
+
     private static String inputRule(DutyPoint duty) {
-        return duty.energyBasis().orElse(EnergyBasis.SHAFT) == EnergyBasis.MEASURED_INPUT ? "measured, read at Q" : "Ps / motor efficiency";
+        return duty.energyBasis().orElse(EnergyBasis.SHAFT) == EnergyBasis.MEASURED_INPUT ? "measured, read at Q" : "Ps / etam";
     }
 
     private static Step npshStep(SystemCurve system, DutyPoint duty, Input density, Input gravity) {
@@ -131,11 +142,13 @@ public final class DutyAnswer {
             cautions.add(new Caution("pump.unsteady", Severity.WARNING, elementId, "Note that {0}.", List.of(outcome.reason()), "",
                     Source.definition("shape of the two curves")));
         }
-        duty.npshMarginM().ifPresent(margin -> {
-            if (margin < NPSH_MARGIN_M) {
+        duty.npshRequiredM().ifPresent(requiredM -> {
+            Quantity needed = Quantity.of(NpshMargin.USUAL.neededM(requiredM), Units.M);
+            if (duty.npshAvailableM() < needed.value()) {
                 cautions.add(new Caution("pump.npsh", Severity.WARNING, elementId,
-                        "NPSH available is only {0} above what the pump requires; below {1} of margin expect cavitation, noise and damage. Lower the pump or widen the suction.",
-                        List.of(Quantity.of(margin, Units.M), Quantity.of(NPSH_MARGIN_M, Units.M)), "", Source.commonPractice("a margin of about half a metre")));
+                        "NPSH available is {0}; with its margin the pump needs {1}. Below that expect cavitation, noise and"
+                                + " damage: lower the pump or widen the suction.",
+                        List.of(Quantity.of(duty.npshAvailableM(), Units.M), needed), "", MARGIN));
             }
         });
         duty.flowOverBest().ifPresent(share -> {

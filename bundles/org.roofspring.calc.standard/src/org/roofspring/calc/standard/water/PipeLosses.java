@@ -1,10 +1,12 @@
 package org.roofspring.calc.standard.water;
 
 import java.util.List;
+import java.util.function.Predicate;
 
 import org.roofspring.hydraulics.AgeingRun;
 import org.roofspring.hydraulics.FittingType;
 import org.roofspring.hydraulics.PipeCatalogue;
+import org.roofspring.hydraulics.PipeFriction;
 import org.roofspring.site.Fitting;
 import org.roofspring.site.FittingKind;
 import org.roofspring.site.PipeMaterial;
@@ -31,20 +33,31 @@ public final class PipeLosses {
         return missing;
     }
 
-    /** The run, new and aged; bore and length must be given. */
+    /** The run with all its fittings, new and aged; bore and length must be given. */
     public static AgeingRun ageing(PipeRun run) {
+        return ageing(run, kind -> true);
+    }
+
+    /** The run with some of its fittings, new and aged; bore and length must be given. */
+    static AgeingRun ageing(PipeRun run, Predicate<FittingKind> counted) {
         double boreM = run.getBore().si();
         org.roofspring.hydraulics.PipeMaterial material = material(run.getMaterial());
         double freshM = Given.si(run, SitePackage.Literals.PIPE_RUN__ROUGHNESS, material.roughnessM());
-        double agedM = Given.si(run, SitePackage.Literals.PIPE_RUN__AGED_ROUGHNESS, Math.max(freshM, material.agedRoughnessM(AGED_YEARS)));
-        return new AgeingRun(new org.roofspring.hydraulics.PipeRun(boreM, run.getLength().si(), freshM, fittingsK(run)), agedM);
+        // a narrow steel pipe would be rougher by the usual growth than the friction formula holds for
+        double usualAgedM = Math.min(PipeFriction.ROUGHEST * boreM, material.agedRoughnessM(AGED_YEARS));
+        double agedM = Given.si(run, SitePackage.Literals.PIPE_RUN__AGED_ROUGHNESS, Math.max(freshM, usualAgedM));
+        return new AgeingRun(new org.roofspring.hydraulics.PipeRun(boreM, run.getLength().si(), freshM,
+                fittingsK(run, counted)), agedM);
     }
 
-    /** Sum of the coefficients of the fittings: as given, else that of the kind. */
-    public static double fittingsK(PipeRun run) {
+    /** Sum of the coefficients of some of the fittings: as given, else that of the kind. */
+    static double fittingsK(PipeRun run, Predicate<FittingKind> counted) {
         double sum = 0;
         for (Fitting fitting : run.getFittings()) {
-            sum += fitting.getCount() * Given.si(fitting, SitePackage.Literals.FITTING__LOSS_COEFFICIENT, usualK(fitting.getKind(), run.getBore().si()));
+            if (counted.test(fitting.getKind())) {
+                sum += fitting.getCount() * Given.si(fitting, SitePackage.Literals.FITTING__LOSS_COEFFICIENT,
+                        usualK(fitting.getKind(), run.getBore().si()));
+            }
         }
         return sum;
     }
@@ -79,7 +92,7 @@ public final class PipeLosses {
     }
 
     /** The catalogue's material; cast iron, hose and unstated ones are taken as what they are most like. */
-    static org.roofspring.hydraulics.PipeMaterial material(PipeMaterial material) {
+    public static org.roofspring.hydraulics.PipeMaterial material(PipeMaterial material) {
         return switch (material) {
             case PVC -> PipeCatalogue.PVC_U;
             case POLYETHYLENE, HOSE -> PipeCatalogue.PE_100;

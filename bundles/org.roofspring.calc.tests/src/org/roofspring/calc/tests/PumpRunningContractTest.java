@@ -1,0 +1,28 @@
+package org.roofspring.calc.tests;
+
+import org.roofspring.calc.Calculation;
+import org.roofspring.calc.Inputs;
+import org.roofspring.calc.standard.PumpDutyCalculation;
+import org.roofspring.calc.standard.PumpRunningCalculation;
+import org.roofspring.calc.standard.RainRecordCalculation;
+import org.roofspring.calc.standard.StorageBalanceCalculation;
+import org.roofspring.calc.testkit.CalculationContractTest;
+import org.roofspring.site.snapshot.SiteSnapshot;
+
+class PumpRunningContractTest extends CalculationContractTest {
+    @Override
+    protected Calculation calculation() {
+        return new PumpRunningCalculation();
+    }
+
+    @Override
+    protected SiteSnapshot site() {
+        return DemoSites.school();
+    }
+
+    @Override
+    protected Inputs inputs() {
+        return DemoSites.outcomes(site(), new RainRecordCalculation(), new PumpDutyCalculation(),
+                new StorageBalanceCalculation());
+    }
+}
