@@ -34,16 +34,41 @@ public record CatchmentInflow(double areaM2, double runoffRatio, double lossMm) 
      * @throws IllegalArgumentException when a depth is negative or not a number
      */
     public double[] inflowM3(double[] depthMm) {
+        checkDepths(depthMm);
         double[] inflow = new double[depthMm.length];
         for (int day = 0; day < inflow.length; day++) {
+            inflow[day] = inflowM3(depthMm[day]);
+        }
+        return inflow;
+    }
+
+    /**
+     * Inflow of one day; not checked, for use in long loops over depths that were.
+     *
+     * @param depthMm rain of the day [mm], 0 or more
+     * @return inflow [m&sup3;]
+     */
+    public double inflowM3(double depthMm) {
+        return m3PerMm() * Math.max(0, depthMm - lossMm);
+    }
+
+    /** Inflow for each mm that is left after the loss [m&sup3;/mm]: one litre is one mm on one m&sup2;. */
+    public double m3PerMm() {
+        return areaM2 * runoffRatio / 1000;
+    }
+
+    /**
+     * Refuses a series of depths that holds one below 0 or not a number, naming the day.
+     *
+     * @param depthMm rain of each day [mm]
+     */
+    public static void checkDepths(double[] depthMm) {
+        for (int day = 0; day < depthMm.length; day++) {
             double depth = depthMm[day];
             if (!(depth >= 0 && depth < Double.POSITIVE_INFINITY)) {
                 throw new IllegalArgumentException(
                         "depthMm on day " + day + " is " + depth + " mm; accepted is 0 or more");
             }
-            // One litre is one mm on one m2.
-            inflow[day] = areaM2 * runoffRatio * Math.max(0, depth - lossMm) / 1000;
         }
-        return inflow;
     }
 }

@@ -10,13 +10,16 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Assume;
 import net.jqwik.api.Combinators;
 import net.jqwik.api.Example;
+import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.PropertyDefaults;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 
 /** What must hold for every plain tank and every record. */
+@PropertyDefaults(tries = 300, edgeCases = EdgeCasesMode.NONE)
 class TankBalancePropertyTest {
 
     /** Inputs are rounded to the microlitre. */
@@ -138,7 +141,7 @@ class TankBalancePropertyTest {
         }
     }
 
-    @Property(tries = 200)
+    @Property
     void sizingIsTheSmallestTankThatReachesTheTarget(@ForAll("cases") Case c,
             @ForAll @DoubleRange(min = 0.01, max = 1) double target, @ForAll("exactRules") YieldRule rule) {
         SizingAnswer answer = TankSizing.smallestTank(c.inflow(), c.demand(), rule, target, () -> false);

@@ -34,7 +34,12 @@ public final class FixedVolume {
         if (!(volumeM3 >= 0 && volumeM3 <= MAX_M3)) {
             throw new IllegalArgumentException(name + " is " + volumeM3 + " m3; accepted is 0 to 2000000 m3");
         }
-        return Math.round(volumeM3 * UNITS_PER_M3);
+        return nearest(volumeM3);
+    }
+
+    /** Nearest whole number of units, of a volume known to be in range. */
+    static long nearest(double volumeM3) {
+        return (long) Math.rint(volumeM3 * UNITS_PER_M3);
     }
 
     /**
@@ -52,7 +57,7 @@ public final class FixedVolume {
                 throw new IllegalArgumentException(
                         name + " on day " + day + " is " + value + " m3; accepted is 0 to 2000000 m3");
             }
-            units[day] = Math.round(value * UNITS_PER_M3);
+            units[day] = nearest(value);
             total += units[day];
             if (total > MAX_TOTAL_UNITS) {
                 throw new IllegalArgumentException(name + " adds up to more than 4e9 m3 by day " + day
@@ -101,6 +106,6 @@ public final class FixedVolume {
 
     /** The share of a volume, rounded to a whole unit; never above the volume for a ratio up to 1. */
     public static long share(long units, double ratio) {
-        return ratio == 1 ? units : Math.round(units * ratio);
+        return ratio == 1 ? units : (long) Math.rint(units * ratio);
     }
 }
