@@ -8,8 +8,6 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringReader;
 import java.io.StringWriter;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -28,29 +26,51 @@ record Asked(int status, String out, String err) {
 
     /** Runs a command written as on a terminal. Words are parted by spaces; none of them can hold one. */
     static Asked of(String command) {
-        return of(words(command));
+        return of(new CalculationRegistry(), command);
     }
 
-    private static Asked of(List<String> arguments) {
+    /** The same, with calculations for whole sites. */
+    static Asked of(CalculationRegistry registry, String command) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        int status = new RoofspringCommandLine(new CalculationRegistry()).run(arguments.toArray(String[]::new),
-                new PrintWriter(out), new PrintWriter(err));
+        String[] arguments = command.isBlank() ? new String[0] : command.trim().split("\\s+");
+        int status = new RoofspringCommandLine(registry).run(arguments, new PrintWriter(out), new PrintWriter(err));
         return new Asked(status, out.toString(), err.toString());
     }
 
     /** Runs a command with {@code --json}; it must answer with one JSON object and nothing else. */
     static Answer answer(String command) {
-        List<String> arguments = words(command);
-        arguments.add("--json");
-        Asked asked = of(arguments);
+        return answer(new CalculationRegistry(), command);
+    }
+
+    /** The same, with calculations for whole sites. */
+    static Answer answer(CalculationRegistry registry, String command) {
+        Asked asked = of(registry, command + " --json");
         assertEquals("", asked.err, command);
         assertEquals(0, asked.status, command);
         return new Answer(asked.onlyObject());
     }
 
-    private static List<String> words(String command) {
-        return command.isBlank() ? new ArrayList<>() : new ArrayList<>(List.of(command.trim().split("\\s+")));
+    /** Wrong input: exit 2, nothing on standard output, one line on standard error, which is returned. */
+    String refusal() {
+        assertEquals("", out);
+        assertEquals(2, status, err);
+        assertOneLine();
+        return err;
+    }
+
+    /** Sound input without an answer: exit 3, nothing on standard output, one line, which is returned. */
+    String noAnswer() {
+        assertEquals("", out);
+        assertEquals(3, status, err);
+        assertOneLine();
+        return err;
+    }
+
+    private void assertOneLine() {
+        assertTrue(err.endsWith(System.lineSeparator()), err);
+        assertEquals(1, err.lines().count(), err);
+        assertTrue(!err.isBlank() && !err.contains("Exception"), err);
     }
 
     private JsonObject onlyObject() {

@@ -51,8 +51,8 @@ class ContractTest {
                                 + "npshAvailable m, npshRequired m, specificEnergy Wh/m3"),
                 Arguments.of("rain", rain, "days 1, missingDays 1, annualMean mm, driestYear mm, wettestDay mm, "
                         + "longestDrySpell d, wetDays 1, p01 1, p11 1"),
-                Arguments.of("storage", catchment + " --tank 5000L", "inflow m3, supplied m3, spilled m3, endVolume m3, "
-                        + "volumetricReliability 1, timeReliability 1, emptyDays d, longestShortage d"),
+                Arguments.of("storage", catchment + " --tank 5000L", "inflow m3, supplied m3, spilled m3, "
+                        + "endVolume m3, volumetricReliability 1, timeReliability 1, emptyDays d, longestShortage d"),
                 Arguments.of("size", catchment + " --target 95%", "requiredVolume m3, sequentPeakVolume m3"),
                 Arguments.of("gutter", "--profile half-round --width 125mm --length 8m --slope 0.5% --roof 60m2 "
                         + "--intensity 150mm/h", "capacity L/s, runoff L/s, utilisation 1"),

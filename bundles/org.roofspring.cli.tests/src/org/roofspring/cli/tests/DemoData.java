@@ -20,9 +20,14 @@ final class DemoData {
         return file("rain/upland-40y.csv");
     }
 
+    /** An invented site: {@code hill-school} or {@code household}. */
+    static Path site(String name) {
+        return file(name + ".site");
+    }
+
     private static Path file(String name) {
-        String folder = System.getProperty("roofspring.demoData");
-        assertTrue(folder != null, "the system property roofspring.demoData must name the folder demo-data");
+        String folder = System.getProperty("roofspring.demo-data");
+        assertTrue(folder != null, "the system property roofspring.demo-data must name the folder demo-data");
         Path file = Path.of(folder).resolve(name).normalize();
         assertTrue(Files.isReadable(file), () -> file + " cannot be read");
         return file;

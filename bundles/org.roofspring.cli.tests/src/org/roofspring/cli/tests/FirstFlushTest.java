@@ -50,7 +50,7 @@ class FirstFlushTest {
     @Test
     void chamber() {
         double areaM2 = Math.PI / 4 * 0.1 * 0.1;
-        Answer flush = Asked.answer("firstflush --roof " + areaM2 * 5 * 1000 + "m2 --depth 1mm --bore 100mm --hole 12.5mm");
+        Answer flush = Asked.answer("firstflush --depth 1mm --bore 100mm --hole 12.5mm --roof " + areaM2 * 5000 + "m2");
         assertEquals(5, flush.number("chamberHeight", "m"), 1e-9);
         assertEquals(0.7535 * 3600, flush.number("holeFlow", "L/h"), 0.2);
         assertEquals(drainedInSmallStepsS(areaM2, 5, 0.0125) / 3600, flush.number("drainDown", "h"), 1e-5);

@@ -25,13 +25,16 @@ class IntensityTest {
     Path folder;
 
     /**
-     * Chicago, 10 years, coefficients as printed in a university course on hydrology; 1.960 in/h for an hour is computed.
+     * Chicago, 10 years, coefficients as printed in a university course on hydrology; 1.960 in/h for an hour is
+     * computed.
      * Denver, 10 years (Chow, Maidment and Mays 1988, table 14.2.3, from memory): 3.00 in/h for 20 minutes.
      */
     @ParameterizedTest
-    @CsvSource({"sherman --a 60.9 --b 9.56 --n 0.81,60,1.960,0.0005", "wenzel --a 96.6 --b 13.90 --n 0.97,20,3.0018,0.0001"})
+    @CsvSource({"sherman --a 60.9 --b 9.56 --n 0.81,60,1.960,0.0005",
+        "wenzel --a 96.6 --b 13.90 --n 0.97,20,3.0018,0.0001"})
     void relationsInInches(String relation, double minutes, double inchesPerHour, double tolerance) {
-        Answer storm = Asked.answer("intensity --relation-unit in/h --duration " + minutes + "min --relation " + relation);
+        Answer storm = Asked.answer("intensity --relation-unit in/h --duration " + minutes + "min --relation "
+                + relation);
         assertEquals(inchesPerHour * MM_PER_INCH, storm.number("intensity", "mm/h"), tolerance * MM_PER_INCH);
         assertEquals(storm.number("intensity", "mm/h") * minutes / 60, storm.number("depth", "mm"), 1e-9);
     }
@@ -39,7 +42,8 @@ class IntensityTest {
     /** By hand: 7500 / (5 + 20). */
     @Test
     void talbot() {
-        assertEquals(300, Asked.answer("intensity --relation talbot --a 7500 --b 20").number("intensity", "mm/h"), 1e-9);
+        Answer storm = Asked.answer("intensity --relation talbot --a 7500 --b 20");
+        assertEquals(300, storm.number("intensity", "mm/h"), 1e-9);
     }
 
     /**
@@ -114,9 +118,8 @@ class IntensityTest {
 
     @Test
     void tooFewYearsHaveNoAnswer() {
-        Asked asked = Asked.of("intensity --return-period 10yr --rain " + DemoData.realRain());
-        assertEquals(3, asked.status());
-        assertTrue(asked.err().contains("has 4 yearly maxima"), asked.err());
+        String line = Asked.of("intensity --return-period 10yr --rain " + DemoData.realRain()).noAnswer();
+        assertTrue(line.contains("has 4 yearly maxima"), line);
     }
 
     /** Years with a gap may miss their wettest day: they are left out, and that is said. */

@@ -78,7 +78,7 @@ class StorageRegressionTest {
 
     @Test
     void defaultsAreThoseOfTheContract() {
-        String tank = "storage --rain " + DemoData.realRain() + " --roof 100m2 --runoff 0.8 --tank 5000L --demand 200L/d";
+        String tank = "storage --roof 100m2 --runoff 0.8 --tank 5000L --demand 200L/d --rain " + DemoData.realRain();
         assertEquals(Asked.answer(tank + " --start 0L --rule yas --loss 0mm --gaps refuse --format auto"),
                 Asked.answer(tank));
     }

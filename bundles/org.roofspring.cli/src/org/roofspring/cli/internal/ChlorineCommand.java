@@ -15,7 +15,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Dose of a chlorine product and the credit of its contact. */
-@Command(name = "chlorine", description = { "How much chlorine product a volume of water takes, and what the contact earns.",
+@Command(name = "chlorine", description = {
+        "How much chlorine product a volume of water takes, and what the contact earns.",
         "Only a measured residual earns a credit." })
 public final class ChlorineCommand extends AnswerCommand {
     @Option(names = "--volume", required = true, converter = QuantityOption.Volume.class,

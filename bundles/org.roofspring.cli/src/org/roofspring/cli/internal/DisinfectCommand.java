@@ -6,7 +6,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
 /** Gathers the ways of disinfection; answers nothing itself. */
-@Command(name = "disinfect", description = "Doses, contact and times of disinfection.", synopsisSubcommandLabel = "METHOD",
+@Command(name = "disinfect", description = "Doses, contact and times of disinfection.",
+        synopsisSubcommandLabel = "METHOD",
         subcommands = { ChlorineCommand.class, UvCommand.class, BoilCommand.class, SolarCommand.class })
 public final class DisinfectCommand implements Runnable {
     @Spec

@@ -67,7 +67,8 @@ public final class FirstFlushCommand extends AnswerCommand {
         }
         if (chamber != null) {
             double boreM = Check.between("--bore", chamber.bore, Quantity.of(20, Units.MM), Quantity.of(10, Units.M));
-            double holeM = Check.between("--hole", chamber.hole, Quantity.of(0.5, Units.MM), Quantity.of(100, Units.MM));
+            double holeM = Check.between("--hole", chamber.hole, Quantity.of(0.5, Units.MM),
+                    Quantity.of(100, Units.MM));
             Check.named("--bore", () -> answer.inPipe(boreM, holeM));
         }
         return answer.build();

@@ -38,7 +38,8 @@ public final class IntensityCommand extends AnswerCommand {
             description = "of the burst [${DEFAULT-VALUE}, usual for roofs]")
     private Quantity duration;
 
-    @Option(names = "--law", defaultValue = "gumbel", description = "of the yearly maxima: gumbel or gev [${DEFAULT-VALUE}]")
+    @Option(names = "--law", defaultValue = "gumbel",
+            description = "of the yearly maxima: gumbel or gev [${DEFAULT-VALUE}]")
     private String law;
 
     @Option(names = "--day-factor", defaultValue = DEFAULT_DAY_FACTOR, converter = QuantityOption.Ratio.class,
@@ -96,7 +97,8 @@ public final class IntensityCommand extends AnswerCommand {
             default -> new IntensityRelation.Wenzel(first(), second(), exponent());
         };
         boolean inches = Check.word("--relation-unit", relationUnit, "mm/h", "in/h").equals("in/h");
-        return IntensityAnswer.fromRelation(null, inches ? given.times(IntensityRelation.MM_PER_INCH) : given, durationS);
+        return IntensityAnswer.fromRelation(null, inches ? given.times(IntensityRelation.MM_PER_INCH) : given,
+                durationS);
     }
 
     private double first() {

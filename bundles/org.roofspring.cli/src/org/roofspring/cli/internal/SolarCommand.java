@@ -10,7 +10,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Bottles in the sun. */
-@Command(name = "solar", description = "How long clear bottles lie in the sun, and whether bottle and water are suitable.")
+@Command(name = "solar",
+        description = "How long clear bottles lie in the sun, and whether bottle and water are suitable.")
 public final class SolarCommand extends AnswerCommand {
     @Option(names = "--volume", required = true, converter = QuantityOption.Volume.class,
             description = "of one bottle, such as 1.5L")

@@ -25,6 +25,7 @@ public final class FirstFlushAnswer {
     private final double planAreaM2;
     private final double depthMm;
     private final double halfDepthMm;
+    private double drainDownS;
 
     private FirstFlushAnswer(String elementId, double planAreaM2, double depthMm, double halfDepthMm) {
         this.answer = new AnswerBuilder(elementId);
@@ -73,8 +74,8 @@ public final class FirstFlushAnswer {
         answer.number("volume", "Volume to divert", volume, Step.of("V", "volume to divert", "A d", volume,
                 AREA_TIMES_DEPTH, new Input("A", "plan area", Quantity.of(planAreaM2, Units.M2)), depth()))
                 .number("shareLeft", "Share of the first contamination still coming off", left,
-                        Step.of("s", "share of the first contamination that still comes off", "0.5^(d / h)", left, DECAY,
-                                depth(), halfDepth()));
+                        Step.of("s", "share of the first contamination that still comes off", "0.5^(d / h)", left,
+                                DECAY, depth(), halfDepth()));
     }
 
     private Input depth() {
@@ -107,33 +108,79 @@ public final class FirstFlushAnswer {
      */
     public FirstFlushAnswer inPipe(double boreM, double holeM) {
         double heightM = FirstFlush.volumeM3(planAreaM2, depthMm) / (Math.PI / 4 * boreM * boreM);
-        Diverter diverter = Diverter.ofPipe(boreM, heightM, holeM);
         Quantity height = Quantity.of(heightM, Units.M);
-        Quantity drain = Quantity.ofSi(diverter.drainDownS(), Units.H);
-        Quantity waste = Quantity.ofSi(diverter.holeFlowM3PerS(heightM), Units.L_PER_H);
-        Input bore = new Input("D", "bore of the chamber", Quantity.ofSi(boreM, Units.MM));
-        Input tall = new Input("H", "height of water when full", height);
-        Input hole = new Input("do", "hole", Quantity.ofSi(holeM, Units.MM));
-        Input discharge = new Input("Cd", "discharge coefficient", Quantity.of(diverter.dischargeRatio()));
-        Source orifice = KernelTerms.source(Diverter.DISCHARGE_SOURCE);
         answer.number("chamberHeight", "Height of the chamber pipe", height,
                 Step.of("H", "height that holds the volume", "V / (pi D^2 / 4)", height, Source.definition("geometry"),
-                        new Input("V", "volume to divert", Quantity.ofSi(diverter.volumeM3(), Units.L)), bore))
-                .number("drainDown", "Time to drain empty", drain,
-                        Step.of("t", "time from full to empty", "(D / do)^2 sqrt(2 H / g) / Cd", drain, orifice, bore, hole,
-                                tall, discharge))
+                        volume(), new Input("D", "bore of the chamber", Quantity.ofSi(boreM, Units.MM))));
+        return drained(Diverter.ofPipe(boreM, heightM, holeM), boreM);
+    }
+
+    /**
+     * Adds a round chamber of a height that is assumed, which drains through a hole at its foot.
+     *
+     * @param heightM of the water when full
+     * @param holeM   diameter of the hole
+     */
+    public FirstFlushAnswer inChamber(double heightM, double holeM) {
+        double boreM = Math.sqrt(FirstFlush.volumeM3(planAreaM2, depthMm) / (Math.PI / 4 * heightM));
+        Quantity bore = Quantity.ofSi(boreM, Units.MM);
+        answer.number("chamberBore", "Bore of a round chamber", bore,
+                new Step("H", "height of the chamber", "H", List.of(), "", Quantity.of(heightM, Units.M),
+                        Source.commonPractice("assumed; a taller chamber drains a little faster")),
+                Step.of("D", "bore that holds the volume", "sqrt(4 V / (pi H))", bore, Source.definition("geometry"),
+                        volume(), new Input("H", "height of the chamber", Quantity.of(heightM, Units.M))));
+        return drained(Diverter.ofPipe(boreM, heightM, holeM), boreM);
+    }
+
+    private Input volume() {
+        return new Input("V", "volume to divert", Quantity.ofSi(FirstFlush.volumeM3(planAreaM2, depthMm), Units.L));
+    }
+
+    private FirstFlushAnswer drained(Diverter diverter, double boreM) {
+        drainDownS = diverter.drainDownS();
+        Quantity drain = Quantity.ofSi(drainDownS, Units.H);
+        Quantity waste = Quantity.ofSi(diverter.holeFlowM3PerS(diverter.heightM()), Units.L_PER_H);
+        Input bore = new Input("D", "bore of the chamber", Quantity.ofSi(boreM, Units.MM));
+        Input tall = new Input("H", "height of water when full", Quantity.of(diverter.heightM(), Units.M));
+        Input hole = new Input("do", "hole", Quantity.ofSi(diverter.holeM(), Units.MM));
+        Input discharge = new Input("Cd", "discharge coefficient", Quantity.of(diverter.dischargeRatio()));
+        Source orifice = KernelTerms.source(Diverter.DISCHARGE_SOURCE);
+        answer.number("drainDown", "Time to drain empty", drain,
+                Step.of("t", "time from full to empty", "(D / do)^2 sqrt(2 H / g) / Cd", drain, orifice, bore, hole,
+                        tall, discharge))
                 .number("holeFlow", "Flow wasted while full", waste,
                         Step.of("q", "flow out of the hole", "Cd (pi do^2 / 4) sqrt(2 g H)", waste, orifice, discharge,
                                 hole, tall));
         answer.caution(new Caution("firstflush.hole", Severity.WARNING, elementId,
-                "The hole wastes {0} for as long as it rains, and a clogged hole turns nothing away from the next rain: "
-                        + "clean it after each storm.", List.of(waste), "",
+                "The hole wastes {0} for as long as it rains, and a clogged hole turns nothing away from the next "
+                        + "rain: clean it after each storm.", List.of(waste), "",
                 Source.commonPractice("upkeep of first-flush chambers")));
         return this;
     }
 
+    /** Time in which the chamber that was added drains empty [s]. */
+    public double drainDownS() {
+        return drainDownS;
+    }
+
     /** The answer with what has to be said beside it. */
     public Outcome.Completed build() {
+        sayHowMuch();
+        answer.caution(new Caution("firstflush.counted", Severity.INFO, elementId,
+                "Take the depth off each rain when sizing the tank, and see that the chamber is empty before the next.",
+                List.of(), "", AREA_TIMES_DEPTH));
+        answer.caution(KernelTerms.caution(elementId, RoofCaution.COVER_AND_CLEAN));
+        answer.caution(KernelTerms.caution(elementId, RoofCaution.BIRDS_AND_ANIMALS));
+        return answer.build();
+    }
+
+    /** The figures with what bears on them alone, for one diverter of a site. */
+    public Outcome.Completed figures() {
+        sayHowMuch();
+        return answer.build();
+    }
+
+    private void sayHowMuch() {
         Quantity least = Quantity.of(FirstFlush.LEAST_DEPTH_MM, Units.MM);
         Quantity greatest = Quantity.of(FirstFlush.GREATEST_DEPTH_MM, Units.MM);
         if (depthMm < FirstFlush.LEAST_DEPTH_MM) {
@@ -145,11 +192,5 @@ public final class FirstFlushAnswer {
                     "More is turned away than is usual ({0} to {1} of rain); small rains may never reach the tank.",
                     List.of(least, greatest), "", DEPTHS));
         }
-        answer.caution(new Caution("firstflush.counted", Severity.INFO, elementId,
-                "Take the depth off each rain when sizing the tank, and see that the chamber is empty before the next.",
-                List.of(), "", AREA_TIMES_DEPTH));
-        answer.caution(KernelTerms.caution(elementId, RoofCaution.COVER_AND_CLEAN));
-        answer.caution(KernelTerms.caution(elementId, RoofCaution.BIRDS_AND_ANIMALS));
-        return answer.build();
     }
 }

@@ -69,12 +69,12 @@ public final class IntensityAnswer {
      */
     public static Outcome fromRecord(String elementId, RainStatistics rain, Storm storm) {
         try {
-            AnnualMaxima maxima = AnnualMaxima.of(rain.annualMaxima().stream().mapToDouble(DayDepth::depthMm).toArray());
+            AnnualMaxima maxima = AnnualMaxima
+                    .of(rain.annualMaxima().stream().mapToDouble(DayDepth::depthMm).toArray());
             return completed(elementId, maxima, rain.yearlyTotals().size() - maxima.years(), storm);
         } catch (NoAnswerException e) {
-            return new Outcome.NotComputable(
-                    List.of(new Outcome.Problem(elementId, null, "There is no design intensity: " + e.getMessage() + ".")),
-                    List.of());
+            return new Outcome.NotComputable(new Outcome.Problem(elementId, null,
+                    "There is no design intensity: " + e.getMessage() + "."));
         }
     }
 
@@ -93,11 +93,13 @@ public final class IntensityAnswer {
                                 new Input("Pt", "depth of the burst", burst), duration))
                 .number("depth", "Depth of the burst", burst,
                         Step.of("P24", "wettest 24 hours, however they fall", "P f", sliding,
-                                KernelTerms.source(DesignIntensity.DAY_FACTOR_SOURCE), new Input("P", "wettest day", day),
+                                KernelTerms.source(DesignIntensity.DAY_FACTOR_SOURCE),
+                                new Input("P", "wettest day", day),
                                 new Input("f", "factor from a fixed day", Quantity.of(storm.dayFactor()))),
                         Step.of("Pt", "depth of the burst", "P24 r", burst, KernelTerms.source(storm.ratios().source()),
                                 new Input("P24", "wettest 24 hours", sliding),
-                                new Input("r", "share that falls in the burst", Quantity.of(design.depthRatio())), duration))
+                                new Input("r", "share that falls in the burst", Quantity.of(design.depthRatio())),
+                                duration))
                 .number("dayDepth", "Wettest day of that return period", day, lawSteps(law, moments, storm, day));
         interval(answer, law, maxima, storm, design);
         otherLaw(answer, moments, storm);
@@ -106,7 +108,8 @@ public final class IntensityAnswer {
                         Source.definition("counted over the record")));
         if (yearsLeftOut > 0) {
             answer.caution(new Caution("intensity.years-left-out", Severity.INFO, elementId,
-                    "Calendar years left out because they are not complete: {0}.", List.of(Quantity.of(yearsLeftOut)), "",
+                    "Calendar years left out because they are not complete: {0}.",
+                    List.of(Quantity.of(yearsLeftOut)), "",
                     Source.definition("a missing day may have been the wettest")));
         }
         cautions(answer, elementId, maxima, storm);
@@ -128,8 +131,8 @@ public final class IntensityAnswer {
         return switch (law) {
             case GumbelLaw gumbel -> new Step[] {
                 Step.of("b", "scale of the Gumbel law", "l2 / ln 2", millimetres(gumbel.scaleMm()), EXTREMES, spread),
-                Step.of("u", "mode of the Gumbel law", "l1 - 0.5772 b", millimetres(gumbel.locationMm()), EXTREMES, mean,
-                        new Input("b", "scale", millimetres(gumbel.scaleMm()))),
+                Step.of("u", "mode of the Gumbel law", "l1 - 0.5772 b", millimetres(gumbel.locationMm()), EXTREMES,
+                        mean, new Input("b", "scale", millimetres(gumbel.scaleMm()))),
                 variateStep,
                 Step.of("P", "wettest day of that return period", "u + b y", day, EXTREMES,
                         new Input("u", "mode", millimetres(gumbel.locationMm())),
@@ -160,7 +163,8 @@ public final class IntensityAnswer {
             AnnualMaxima maxima) {
         Quantity value = Quantity.of(intensityMmPerH, Units.MM_PER_H);
         answer.number(id, title, value, Step.of("i", "spread over " + DepthInterval.DEFAULT_RECORDS
-                + " records of the same length drawn from the law, each fitted anew; not the doubt about law and ratios",
+                + " records of the same length drawn from the law, each fitted anew; "
+                + "not the doubt about law and ratios",
                 "5 % of the records lie beyond", value, Source.definition("parametric bootstrap"),
                 new Input("n", "years", Quantity.of(maxima.years()))));
     }
@@ -179,13 +183,14 @@ public final class IntensityAnswer {
         if (storm.returnPeriodYears() > maxima.years()) {
             answer.caution(new Caution("intensity.extrapolated", Severity.WARNING, elementId,
                     "A storm of once in {0} years is drawn from a record of {1}; take the upper end where a spill does "
-                            + "damage.", List.of(Quantity.of(storm.returnPeriodYears()), Quantity.of(maxima.years())), "",
+                            + "damage.",
+                    List.of(Quantity.of(storm.returnPeriodYears()), Quantity.of(maxima.years())), "",
                     Source.definition("beyond the record")));
         }
         answer.caution(new Caution("intensity.ratios", Severity.WARNING, elementId,
-                "A daily record does not show bursts: the share that falls in a few minutes comes from a rule of another "
-                        + "region. Use the local intensity-duration curve, or the building code's figure, where there is "
-                        + "one.", List.of(), "Ask the weather service or the building authority.",
+                "A daily record does not show bursts: the share that falls in a few minutes comes from a rule of "
+                        + "another region. Use the local intensity-duration curve, or the building code's figure, "
+                        + "where there is one.", List.of(), "Ask the weather service or the building authority.",
                 KernelTerms.source(storm.ratios().source())));
     }
 
@@ -205,8 +210,8 @@ public final class IntensityAnswer {
                 .number("depth", "Depth of the burst", depth, Step.of("Pt", "depth of the burst", "i t", depth,
                         Source.definition("mean intensity"), new Input("i", "intensity", intensity), duration))
                 .caution(new Caution("intensity.relation", Severity.INFO, elementId,
-                        "A relation holds for the place, the return period and the durations it was drawn from.", List.of(),
-                        "", RELATION))
+                        "A relation holds for the place, the return period and the durations it was drawn from.",
+                        List.of(), "", RELATION))
                 .build();
     }
 
@@ -214,8 +219,8 @@ public final class IntensityAnswer {
         return switch (relation) {
             case IntensityRelation.Talbot talbot -> Step.of("i", "Talbot's form, mm/h with t in min", "a / (t + b)",
                     intensity, RELATION, duration, coefficient("a", talbot.a()), coefficient("b", talbot.b()));
-            case IntensityRelation.Sherman sherman -> Step.of("i", "Sherman's form, mm/h with t in min", "a / (t + b)^n",
-                    intensity, RELATION, duration, coefficient("a", sherman.a()), coefficient("b", sherman.b()),
+            case IntensityRelation.Sherman sherman -> Step.of("i", "Sherman's form, mm/h with t in min",
+                    "a / (t + b)^n", intensity, RELATION, duration, coefficient("a", sherman.a()), coefficient("b", sherman.b()),
                     coefficient("n", sherman.n()));
             case IntensityRelation.Wenzel wenzel -> Step.of("i", "Wenzel's form, mm/h with t in min", "a / (t^n + b)",
                     intensity, RELATION, duration, coefficient("a", wenzel.a()), coefficient("b", wenzel.b()),
