@@ -6,8 +6,10 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 import java.util.SortedMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.jar.Manifest;
 import java.util.stream.Stream;
 
@@ -20,6 +22,7 @@ final class Bundles {
     static final List<String> HEADLESS = List.of("site", "site.edit", "calc", "calc.testkit", "calc.standard", "calc.engine", "drawing", "report", "cli");
     static final List<String> SCREEN = List.of("ui", "ui.parts", "ui.treatment", "ui.pumps", "help");
 
+    private static final Map<List<String>, JavaClasses> IMPORTED = new ConcurrentHashMap<>();
     private static final Path FOLDER = Path.of("..").toAbsolutePath().normalize();
 
     private Bundles() {
@@ -39,7 +42,12 @@ final class Bundles {
         return bundles;
     }
 
+    /** Class files of bundles; reading them is slow, so each set is read once. */
     static JavaClasses classes(List<String> names) {
+        return IMPORTED.computeIfAbsent(names, Bundles::imported);
+    }
+
+    private static JavaClasses imported(List<String> names) {
         List<Path> paths = built().entrySet().stream().filter(bundle -> names.contains(bundle.getKey()))
                 .map(bundle -> bundle.getValue().resolve("target/classes")).toList();
         return new ClassFileImporter().importPaths(paths);
