@@ -21,7 +21,7 @@ public enum Dimension {
     /** Energy for each volume lifted. */
     SPECIFIC_ENERGY("an energy per volume", "Wh/m3, kWh/m3"),
     /** A span of time. */
-    DURATION("a time", "s, min, h, d"),
+    DURATION("a time", "s, min, h, d, yr"),
     /** Temperature on a scale (not a difference). */
     TEMPERATURE("a temperature", "degC, degF, K"),
     /** Rain intensity. */
