@@ -31,9 +31,7 @@ public final class TankSizing {
      */
     public static SizingAnswer smallestTank(double[] inflowM3, double[] demandM3, YieldRule rule, double targetRatio,
             BooleanSupplier cancelled) {
-        if (!(targetRatio > 0 && targetRatio <= 1)) {
-            throw new IllegalArgumentException("targetRatio is " + targetRatio + "; accepted is above 0 to 1");
-        }
+        checkTarget(targetRatio);
         DailySeries series = DailySeries.of(inflowM3, demandM3);
         long inflow = series.totalInflow();
         long demand = series.totalDemand();
@@ -68,6 +66,12 @@ public final class TankSizing {
     static int daysNeeded(double targetRatio, int demandDays) {
         return BigDecimal.valueOf(targetRatio).multiply(BigDecimal.valueOf(demandDays))
                 .setScale(0, RoundingMode.CEILING).intValueExact();
+    }
+
+    static void checkTarget(double targetRatio) {
+        if (!(targetRatio > 0 && targetRatio <= 1)) {
+            throw new IllegalArgumentException("targetRatio is " + targetRatio + "; accepted is above 0 to 1");
+        }
     }
 
     private static SizingAnswer noAnswer(SizingAnswer.Reason reason, long inflow, long demand) {
