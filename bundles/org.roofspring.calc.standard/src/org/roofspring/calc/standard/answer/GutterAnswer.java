@@ -43,6 +43,15 @@ public final class GutterAnswer {
      */
     public static Outcome.Completed of(String elementId, GutterCapacity capacity, double areaM2,
             double intensityMmPerH, double runoffRatio) {
+        AnswerBuilder answer = figures(elementId, capacity, areaM2, intensityMmPerH, runoffRatio);
+        cautions(elementId, capacity, RoofRunoff.flowM3PerS(areaM2, intensityMmPerH, runoffRatio))
+                .forEach(answer::caution);
+        return answer.build();
+    }
+
+    /** The figures without what has to be said beside them; arguments as in {@link #of}. */
+    public static AnswerBuilder figures(String elementId, GutterCapacity capacity, double areaM2,
+            double intensityMmPerH, double runoffRatio) {
         double runoffM3PerS = RoofRunoff.flowM3PerS(areaM2, intensityMmPerH, runoffRatio);
         Quantity carried = Quantity.ofSi(capacity.capacityM3PerS(), Units.L_PER_S);
         Quantity arriving = Quantity.ofSi(runoffM3PerS, Units.L_PER_S);
@@ -63,8 +72,7 @@ public final class GutterAnswer {
         }
         standard(answer, capacity);
         variedFlow(answer, capacity);
-        cautions(elementId, capacity, utilisation, carried, arriving).forEach(answer::caution);
-        return answer.build();
+        return answer;
     }
 
     private static Step capacityStep(GutterCapacity capacity, Quantity carried) {
@@ -155,8 +163,10 @@ public final class GutterAnswer {
         return Quantity.ofSi(lengthM, Units.MM);
     }
 
-    private static List<Caution> cautions(String elementId, GutterCapacity capacity, double utilisation,
-            Quantity carried, Quantity arriving) {
+    private static List<Caution> cautions(String elementId, GutterCapacity capacity, double runoffM3PerS) {
+        double utilisation = capacity.utilisation(runoffM3PerS);
+        Quantity carried = Quantity.ofSi(capacity.capacityM3PerS(), Units.L_PER_S);
+        Quantity arriving = Quantity.ofSi(runoffM3PerS, Units.L_PER_S);
         List<Caution> cautions = new ArrayList<>();
         boolean level = capacity.gutter().slopeRatio() <= StandardGutter.NOMINALLY_LEVEL_RATIO;
         if (utilisation > FULL) {

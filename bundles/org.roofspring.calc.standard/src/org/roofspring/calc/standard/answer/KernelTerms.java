@@ -79,6 +79,16 @@ public final class KernelTerms {
                 caution.askWhom(), source(caution.source()));
     }
 
+    /**
+     * The same, beginning with the name of the part it is about.
+     *
+     * @param elementId of the part
+     */
+    public static Caution caution(String elementId, String name, RoofCaution caution) {
+        return new Caution(caution.code(), Severity.valueOf(caution.severity().name()), elementId, "{0}: {1}",
+                List.of(name, caution.text()), caution.askWhom(), source(caution.source()));
+    }
+
     private static Caution plain(String code, Severity severity, String elementId, String text, String askWhom,
             Source source) {
         return new Caution(code, severity, elementId, "{0}", List.of(text), askWhom, source);

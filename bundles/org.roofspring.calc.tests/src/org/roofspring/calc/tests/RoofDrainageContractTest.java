@@ -1,0 +1,26 @@
+package org.roofspring.calc.tests;
+
+import org.roofspring.calc.Calculation;
+import org.roofspring.calc.Inputs;
+import org.roofspring.calc.standard.PumpDutyCalculation;
+import org.roofspring.calc.standard.RainRecordCalculation;
+import org.roofspring.calc.standard.RoofDrainageCalculation;
+import org.roofspring.calc.testkit.CalculationContractTest;
+import org.roofspring.site.snapshot.SiteSnapshot;
+
+class RoofDrainageContractTest extends CalculationContractTest {
+    @Override
+    protected Calculation calculation() {
+        return new RoofDrainageCalculation();
+    }
+
+    @Override
+    protected SiteSnapshot site() {
+        return DemoSites.school();
+    }
+
+    @Override
+    protected Inputs inputs() {
+        return DemoSites.outcomes(site(), new RainRecordCalculation(), new PumpDutyCalculation());
+    }
+}
