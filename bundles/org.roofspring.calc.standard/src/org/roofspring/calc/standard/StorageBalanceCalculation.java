@@ -42,9 +42,9 @@ import org.roofspring.storage.system.UseResult;
 
 /** Runs the whole site day by day over its rain record, by both yield rules. */
 @Component
-@CalculationInfo(id = "storage.balance", version = "1", title = "Storage balance", reads = { "Roof", "RoofDrain", "Gutter", "GutterOutlet", "Downpipe",
+@CalculationInfo(id = "storage.balance", version = "2", title = "Storage balance", reads = { "Roof", "RoofDrain", "Gutter", "GutterOutlet", "Downpipe",
         "Screen", "FirstFlushDiverter", "Tank", "TankLink", "PipeRun.from", "PipeRun.to", "PipeRun.inUse", "Pump.inUse", "SupplyTime", "Tap.id", "Use",
-        "UseCalendar", "UsePeriod", "Holiday", "RationingRule", "TopUp", "MonthlyNormal" }, requires = "rain.record", uses = "pump.duty")
+        "UseCalendar", "UsePeriod", "Holiday", "RationingRule", "TopUp", "MonthlyNormal" }, requires = "rain.record", uses = { "pump.duty", "roof.drainage" })
 public final class StorageBalanceCalculation implements Calculation {
 
     @Override
@@ -67,12 +67,13 @@ public final class StorageBalanceCalculation implements Calculation {
     public Outcome calculate(SiteSnapshot snapshot, Inputs inputs, CalculationContext context) {
         Site site = snapshot.site();
         FindingValue.Daily rain = inputs.value("rain.record", "daily", FindingValue.Daily.class);
-        WholeSystem system = WholeSystem.of(site, rain.firstDay(), rain.values(), pump -> liftedM3PerDay(pump, inputs));
+        WholeSystem system = WholeSystem.of(site, rain.firstDay(), rain.values(), pump -> liftedM3PerDay(pump, inputs),
+                roof -> efficiency(roof, inputs));
         SystemResult yas = system.run(YieldRule.YAS, context.cancelled());
         SystemResult ybs = system.run(YieldRule.YBS, context.cancelled());
         BalanceResult whole = yas.whole();
         double capacityM3 = system.chain().stages().stream().flatMap(List::stream).mapToDouble(tank -> tank.getCapacity().si()).sum();
-        AnswerBuilder answer = StorageAnswer.of(null, YieldRule.YAS, capacityM3, whole, inflowSteps(site, system.roofs(), rain));
+        AnswerBuilder answer = StorageAnswer.of(null, YieldRule.YAS, capacityM3, whole, inflowSteps(site, system.roofs(), rain, inputs));
         hopeful(answer, ybs.whole());
         uses(answer, system, yas);
         answer.add("volumeTrace", "Volume in all tanks", new FindingValue.Daily(rain.firstDay(), whole.endVolumesM3(), Units.M3));
@@ -91,16 +92,32 @@ public final class StorageBalanceCalculation implements Calculation {
                 .map(number -> OptionalDouble.of(number.quantity().in(Units.M3_PER_D) * TankChain.supplyShare(pump))).orElse(OptionalDouble.empty());
     }
 
-    private static Step[] inflowSteps(Site site, RoofInflow roofs, FindingValue.Daily rain) {
+    /**
+     * Share of a roof's runoff that gets past its gutters: as entered, or else as computed from them. A coefficient of
+     * whole years holds that loss already.
+     */
+    private static double efficiency(Roof roof, Inputs inputs) {
+        if (roof.getCollectionEfficiency() != null) {
+            return roof.getCollectionEfficiency().si();
+        }
+        return roof.getRunoffBasis() == RunoffBasis.LONG_TERM ? 1
+                : inputs.finding("roof.drainage", "collectionEfficiency", roof.getId())
+                        .map(finding -> ((FindingValue.Number) finding.value()).quantity().si()).orElse(1.0);
+    }
+
+    private static Step[] inflowSteps(Site site, RoofInflow roofs, FindingValue.Daily rain, Inputs inputs) {
         List<Step> steps = new ArrayList<>();
         Quantity rainTotal = Quantity.of(Arrays.stream(rain.values()).sum(), Units.MM);
         for (Roof roof : site.getRoofs()) {
             if (roof.isInUse() && roof.getPlanArea() != null) {
-                steps.add(Step.of("A", "plan area of " + roof.getName() + " and its losses", "runoff = A C sum(max(0, P - l))", null,
+                steps.add(Step.of("A", "plan area of " + roof.getName() + " and its losses", "A C e sum(max(0, P - l))", null,
                         Source.definition("1 mm on 1 m2 is 1 L"),
                         Given.input("A", "plan area", roof, SitePackage.Literals.ROOF__PLAN_AREA, Quantity.of(0, Units.M2)),
                         Given.input("C", "runoff coefficient", roof, SitePackage.Literals.ROOF__RUNOFF_COEFFICIENT, Quantity.of(0.8)),
                         Given.input("l", "initial loss on each wet day", roof, SitePackage.Literals.ROOF__INITIAL_LOSS, Quantity.of(0, Units.MM)),
+                        new Input("e", "share that gets past its gutters, entered or else from roof.drainage",
+                                Quantity.ofSi(efficiency(roof, inputs), Units.PERCENT), roof.getId(),
+                                "collectionEfficiency"),
                         new Input("P", "rain over the record", rainTotal)));
             }
         }

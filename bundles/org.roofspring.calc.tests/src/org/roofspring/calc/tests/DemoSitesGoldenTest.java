@@ -15,6 +15,7 @@ import org.roofspring.calc.engine.CalculationRunner;
 import org.roofspring.calc.engine.SiteResults;
 import org.roofspring.calc.standard.PumpDutyCalculation;
 import org.roofspring.calc.standard.RainRecordCalculation;
+import org.roofspring.calc.standard.RoofDrainageCalculation;
 import org.roofspring.calc.standard.StorageBalanceCalculation;
 import org.roofspring.quantity.Quantity;
 import org.roofspring.site.snapshot.SiteSnapshot;
@@ -39,6 +40,7 @@ class DemoSitesGoldenTest {
         CalculationRegistry registry = new CalculationRegistry();
         registry.add(new RainRecordCalculation());
         registry.add(new PumpDutyCalculation());
+        registry.add(new RoofDrainageCalculation());
         registry.add(new StorageBalanceCalculation());
         SiteResults results = new CalculationRunner(registry).run(SiteSnapshot.of(DemoSites.site(name), 1, DemoSites.FOLDER));
         List<String> lines = Files.readAllLines(DemoSites.FOLDER.resolve("expected").resolve(name + ".csv"));

@@ -4,6 +4,7 @@ import org.roofspring.calc.Calculation;
 import org.roofspring.calc.Inputs;
 import org.roofspring.calc.standard.PumpDutyCalculation;
 import org.roofspring.calc.standard.RainRecordCalculation;
+import org.roofspring.calc.standard.RoofDrainageCalculation;
 import org.roofspring.calc.standard.StorageBalanceCalculation;
 import org.roofspring.calc.testkit.CalculationContractTest;
 import org.roofspring.site.snapshot.SiteSnapshot;
@@ -21,6 +22,7 @@ class StorageBalanceContractTest extends CalculationContractTest {
 
     @Override
     protected Inputs inputs() {
-        return DemoSites.outcomes(site(), new RainRecordCalculation(), new PumpDutyCalculation());
+        return DemoSites.outcomes(site(), new RainRecordCalculation(), new PumpDutyCalculation(),
+                new RoofDrainageCalculation());
     }
 }

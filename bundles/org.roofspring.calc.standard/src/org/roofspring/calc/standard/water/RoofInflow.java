@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 
 import org.roofspring.site.Conduit;
 import org.roofspring.site.FirstFlushDiverter;
@@ -38,16 +39,17 @@ public final class RoofInflow {
     }
 
     /**
-     * @param site    the frozen site
-     * @param depthMm rain of each day, without gaps
+     * @param site       the frozen site
+     * @param depthMm    rain of each day, without gaps
+     * @param efficiency share of each roof's runoff that gets past its gutters
      */
-    public static RoofInflow of(Site site, double[] depthMm) {
+    public static RoofInflow of(Site site, double[] depthMm, ToDoubleFunction<Roof> efficiency) {
         RoofInflow inflow = new RoofInflow();
         Map<FirstFlushDiverter, double[]> atDiverter = new HashMap<>();
         Map<FirstFlushDiverter, Double> areaAtDiverter = new HashMap<>();
         for (Roof roof : site.getRoofs()) {
             if (roof.isInUse() && roof.getPlanArea() != null) {
-                inflow.addRoof(roof, depthMm, atDiverter, areaAtDiverter);
+                inflow.addRoof(roof, depthMm, efficiency.applyAsDouble(roof), atDiverter, areaAtDiverter);
             }
         }
         for (FirstFlushDiverter diverter : site.getDiverters()) {
@@ -58,17 +60,16 @@ public final class RoofInflow {
         return inflow;
     }
 
-    private void addRoof(Roof roof, double[] depthMm, Map<FirstFlushDiverter, double[]> atDiverter,
+    private void addRoof(Roof roof, double[] depthMm, double efficiency, Map<FirstFlushDiverter, double[]> atDiverter,
             Map<FirstFlushDiverter, Double> areaAtDiverter) {
         double areaM2 = roof.getPlanArea().si();
         double runoff = Given.si(roof, SitePackage.Literals.ROOF__RUNOFF_COEFFICIENT, 0.8);
         double lossMm = Given.si(roof, SitePackage.Literals.ROOF__INITIAL_LOSS, 0) * 1000;
-        double efficiency = Given.si(roof, SitePackage.Literals.ROOF__COLLECTION_EFFICIENCY, 1);
         double[] offRoof = new CatchmentInflow(areaM2, runoff, lossMm).inflowM3(depthMm);
         runoffM3 += sum(offRoof);
         boolean connected = false;
         for (RoofDrain drain : roof.getDrains()) {
-            double share = drainShare(roof, drain);
+            double share = DrainShares.of(roof, drain);
             for (Path path : paths(drain.getTo(), share * efficiency, new HashSet<>())) {
                 connected = true;
                 if (path.diverter() != null) {
@@ -82,16 +83,6 @@ public final class RoofInflow {
         if (!connected) {
             unconnected.add(roof);
         }
-    }
-
-    /** Drains without a share take equal parts of what the others leave. */
-    private static double drainShare(Roof roof, RoofDrain drain) {
-        if (drain.getShare() != null) {
-            return drain.getShare().si();
-        }
-        double given = roof.getDrains().stream().filter(d -> d.getShare() != null).mapToDouble(d -> d.getShare().si()).sum();
-        long without = roof.getDrains().stream().filter(d -> d.getShare() == null).count();
-        return Math.max(0, 1 - given) / without;
     }
 
     /** Where a share of a roof's water ends: at the first diverter on its way, or in a tank. */

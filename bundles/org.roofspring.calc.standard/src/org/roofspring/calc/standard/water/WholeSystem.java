@@ -8,11 +8,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
 import org.roofspring.quantity.Units;
 import org.roofspring.site.MonthlyNormal;
 import org.roofspring.site.Pump;
 import org.roofspring.site.RationingRule;
+import org.roofspring.site.Roof;
 import org.roofspring.site.Site;
 import org.roofspring.site.SitePackage;
 import org.roofspring.site.Tank;
@@ -54,10 +56,12 @@ public final class WholeSystem {
      * @param firstDay     of the rain
      * @param depthMm      of each day, without gaps
      * @param pumpM3PerDay what each pump can lift in a day, where it is known
+     * @param efficiency   share of each roof's runoff that gets past its gutters
      */
-    public static WholeSystem of(Site site, LocalDate firstDay, double[] depthMm, Function<Pump, OptionalDouble> pumpM3PerDay) {
+    public static WholeSystem of(Site site, LocalDate firstDay, double[] depthMm,
+            Function<Pump, OptionalDouble> pumpM3PerDay, ToDoubleFunction<Roof> efficiency) {
         TankChain chain = TankChain.of(site, pumpM3PerDay);
-        RoofInflow roofs = RoofInflow.of(site, depthMm);
+        RoofInflow roofs = RoofInflow.of(site, depthMm, efficiency);
         List<double[]> inflow = new ArrayList<>();
         for (List<Tank> stage : chain.stages()) {
             double[] sum = new double[depthMm.length];
