@@ -51,30 +51,6 @@ public class FreezableObject extends MinimalEObjectImpl.Container {
     }
 
     @Override
-    public void eSet(EStructuralFeature feature, Object newValue) {
-        requireThawed();
-        super.eSet(feature, newValue);
-    }
-
-    @Override
-    public void eSet(int featureId, Object newValue) {
-        requireThawed();
-        super.eSet(featureId, newValue);
-    }
-
-    @Override
-    public void eUnset(EStructuralFeature feature) {
-        requireThawed();
-        super.eUnset(feature);
-    }
-
-    @Override
-    public void eUnset(int featureId) {
-        requireThawed();
-        super.eUnset(featureId);
-    }
-
-    @Override
     public void dynamicSet(int dynamicFeatureId, Object newValue) {
         requireThawed();
         super.dynamicSet(dynamicFeatureId, newValue);

@@ -188,6 +188,11 @@ class SiteSnapshotTest {
                 () -> EcoreUtil.delete(frozenTank),
                 () -> EcoreUtil.replace(frozenRoof, other),
                 () -> object.eSetProxyURI(URI.createURI("x")),
+                () -> ((EStructuralFeature.Internal.DynamicValueHolder) object).dynamicSet(4, null),
+                () -> ((EStructuralFeature.Internal.DynamicValueHolder) object).dynamicUnset(4),
+                () -> object.eBasicSetContainer(null, InternalEObject.EOPPOSITE_FEATURE_BASE, null),
+                () -> object.eBasicRemoveFromContainer(null),
+                () -> object.eSetResource((Resource.Internal) resource(), null),
                 () -> resource().getContents().add(frozen),
                 () -> EcoreUtil.setID(frozenRoof, "y"));
         String before = Fingerprint.of(frozen);
