@@ -57,10 +57,20 @@ public record GutterRun(Gutter gutter, GutterOutlet outlet, Downpipe downpipe, i
 
     /** What the run carries. */
     public Capacity capacity() {
+        GutterCapacity free = GutterCapacity.of(gutter);
+        return new Capacity(free, backedUp(free), downpipe.capacityM3PerS() / sides);
+    }
+
+    /** The flow at which the outlet holds the water up to the brim: that of a free outlet where it holds none up. */
+    private double backedUp(GutterCapacity free) {
+        double freeFlow = free.variedFlowM3PerS();
+        WaterSurface surface = new SurfaceSolver(gutter, freeFlow, outletDepth(freeFlow)).solve();
+        if (surface.deepest().depthM() == free.brimFullSurface().deepest().depthM()) {
+            return freeFlow;
+        }
         double brim = gutter.section().depthM();
-        double backedUp = Root.above(0, StandardGutter.frictionlessM3PerS(gutter.section()), ENOUGH, flow -> flow == 0
+        return Root.above(0, StandardGutter.frictionlessM3PerS(gutter.section()), ENOUGH, flow -> flow == 0
                 ? -brim : new SurfaceSolver(gutter, flow, outletDepth(flow)).solve().deepest().depthM() - brim);
-        return new Capacity(GutterCapacity.of(gutter), backedUp, downpipe.capacityM3PerS() / sides);
     }
 
     /** The water surface for a flow along the gutter [m3/s], with what the outlet does to it. */
