@@ -1,7 +1,5 @@
 package org.roofspring.calc.standard;
 
-import java.util.OptionalDouble;
-
 import org.osgi.service.component.annotations.Component;
 import org.roofspring.calc.Applicability;
 import org.roofspring.calc.Calculation;
@@ -13,7 +11,6 @@ import org.roofspring.calc.Outcome;
 import org.roofspring.calc.standard.drainage.DesignStorm;
 import org.roofspring.calc.standard.drainage.RoofToTank;
 import org.roofspring.drainage.NoAnswerException;
-import org.roofspring.site.Pump;
 import org.roofspring.site.RainSource;
 import org.roofspring.site.snapshot.SiteSnapshot;
 
@@ -23,9 +20,8 @@ import org.roofspring.site.snapshot.SiteSnapshot;
  */
 @Component
 @CalculationInfo(id = "roof.drainage", version = "1", title = "Roof to tank", reads = { "RainSource", "IntensityPoint",
-    "Roof", "RoofDrain", "Gutter", "GutterOutlet", "Downpipe", "Screen", "FirstFlushDiverter", "Tank", "Siting",
-    "PipeRun.from", "PipeRun.to", "PipeRun.inUse", "PipeRun.bore", "Pump.inUse", "Pump.name", "Pump.cutOutHeight" },
-        requires = "rain.record", uses = "pump.duty")
+    "Roof", "RoofDrain", "Gutter", "GutterOutlet", "Downpipe", "Screen", "FirstFlushDiverter", "Tank.inUse",
+    "Tank.name" }, requires = "rain.record")
 public final class RoofDrainageCalculation implements Calculation {
 
     @Override
@@ -45,14 +41,7 @@ public final class RoofDrainageCalculation implements Calculation {
         } catch (NoAnswerException | IllegalArgumentException e) {
             return new Outcome.NotComputable(new Outcome.Problem(rain.getId(), null, sentence(e.getMessage())));
         }
-        return new RoofToTank(snapshot.site(), storm, daily.values(), pump -> pumpedM3PerS(pump, inputs),
-                context.cancelled()).answer();
-    }
-
-    private static OptionalDouble pumpedM3PerS(Pump pump, Inputs inputs) {
-        return inputs.finding("pump.duty", "flow", pump.getId())
-                .map(finding -> OptionalDouble.of(((FindingValue.Number) finding.value()).quantity().si()))
-                .orElse(OptionalDouble.empty());
+        return new RoofToTank(snapshot.site(), storm, daily.values(), context.cancelled()).answer();
     }
 
     private static String sentence(String words) {

@@ -299,7 +299,7 @@ class RoofDrainageTest {
         for (GutterProfile profile : profiles) {
             List<Double> suppliedM3 = new ArrayList<>();
             double before = 0;
-            for (double width = 25; width <= 150; width += 12.5) {
+            for (double width = 25; width <= 150; width += 25) {
                 double size = width;
                 Site site = household(s -> {
                     gutter(s).setProfile(profile);

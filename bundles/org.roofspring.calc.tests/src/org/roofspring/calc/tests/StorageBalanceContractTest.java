@@ -10,6 +10,10 @@ import org.roofspring.calc.testkit.CalculationContractTest;
 import org.roofspring.site.snapshot.SiteSnapshot;
 
 class StorageBalanceContractTest extends CalculationContractTest {
+    private static final SiteSnapshot SITE = DemoSites.school();
+    private static final Inputs INPUTS = DemoSites.outcomes(SITE, new RainRecordCalculation(),
+            new PumpDutyCalculation(), new RoofDrainageCalculation());
+
     @Override
     protected Calculation calculation() {
         return new StorageBalanceCalculation();
@@ -17,12 +21,11 @@ class StorageBalanceContractTest extends CalculationContractTest {
 
     @Override
     protected SiteSnapshot site() {
-        return DemoSites.school();
+        return SITE;
     }
 
     @Override
     protected Inputs inputs() {
-        return DemoSites.outcomes(site(), new RainRecordCalculation(), new PumpDutyCalculation(),
-                new RoofDrainageCalculation());
+        return INPUTS;
     }
 }

@@ -31,16 +31,18 @@ final class GutterFindings {
 
     private final GutterCheck check;
     private final DesignStorm storm;
+    private final OutletRun.Solver solver;
     private final AnswerBuilder answer;
 
-    private GutterFindings(GutterCheck check, DesignStorm storm) {
+    private GutterFindings(GutterCheck check, DesignStorm storm, OutletRun.Solver solver) {
+        this.solver = solver;
         this.check = check;
         this.storm = storm;
         this.answer = new AnswerBuilder(check.gutter().getId());
     }
 
-    static Outcome.Completed of(GutterCheck check, DesignStorm storm) {
-        GutterFindings findings = new GutterFindings(check, storm);
+    static Outcome.Completed of(GutterCheck check, DesignStorm storm, OutletRun.Solver solver) {
+        GutterFindings findings = new GutterFindings(check, storm, solver);
         OutletRun worst = check.worst();
         findings.gutterAlone(worst);
         findings.wholeWay(worst);
@@ -102,7 +104,7 @@ final class GutterFindings {
         double length = check.gutter().getLength().si();
         double flow = check.water().flowM3PerS(storm.intensityMmPerH());
         try {
-            OutletLayout layout = OutletLayout.fewest(length, flow, KEEP_BELOW, worst.run());
+            OutletLayout layout = solver.layout(length, flow, KEEP_BELOW, worst.run());
             Quantity spacing = Quantity.of(layout.spacingM(), Units.M);
             answer.number("outletsNeeded", "Outlets needed, each with its downpipe, spread evenly", layout.outlets(),
                     Units.ONE, Step.of("n", "fewest that keep every stretch at 0.9 of its capacity or less",

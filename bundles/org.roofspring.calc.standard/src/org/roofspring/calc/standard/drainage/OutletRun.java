@@ -1,6 +1,7 @@
 package org.roofspring.calc.standard.drainage;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 
 import org.roofspring.calc.standard.water.Given;
@@ -8,6 +9,7 @@ import org.roofspring.drainage.Downpipe;
 import org.roofspring.drainage.GutterCapacity;
 import org.roofspring.drainage.GutterOutlet;
 import org.roofspring.drainage.GutterRun;
+import org.roofspring.drainage.OutletLayout;
 import org.roofspring.site.Gutter;
 import org.roofspring.site.OutletShape;
 import org.roofspring.site.SitePackage;
@@ -47,9 +49,16 @@ record OutletRun(Reach reach, GutterRun run, GutterCapacity gutter, double gutte
     /** Solves each run once: gutters of a site are often alike. Used by one thread. */
     static final class Solver {
         private final Map<GutterRun, GutterRun.Capacity> capacities = new HashMap<>();
+        private final Map<List<Object>, OutletLayout> layouts = new HashMap<>();
 
         GutterRun.Capacity capacity(GutterRun run) {
             return capacities.computeIfAbsent(run, GutterRun::capacity);
+        }
+
+        /** The layout with the fewest outlets; arguments and exception as in {@link OutletLayout#fewest}. */
+        OutletLayout layout(double lengthM, double flowM3PerS, double mostUtilisation, GutterRun like) {
+            return layouts.computeIfAbsent(List.of(lengthM, flowM3PerS, mostUtilisation, like),
+                    key -> OutletLayout.fewest(lengthM, flowM3PerS, mostUtilisation, like));
         }
     }
 

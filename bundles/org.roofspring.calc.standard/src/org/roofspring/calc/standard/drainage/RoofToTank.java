@@ -6,10 +6,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
-import java.util.function.Function;
 import java.util.function.Supplier;
 
 import org.roofspring.calc.Caution;
@@ -25,7 +23,6 @@ import org.roofspring.site.Element;
 import org.roofspring.site.Gutter;
 import org.roofspring.site.GutterOutlet;
 import org.roofspring.site.NamedElement;
-import org.roofspring.site.Pump;
 import org.roofspring.site.Site;
 
 /**
@@ -36,7 +33,6 @@ public final class RoofToTank {
     private final Site site;
     private final DesignStorm storm;
     private final double[] dailyMm;
-    private final Function<Pump, OptionalDouble> pumpedM3PerS;
     private final BooleanSupplier cancelled;
     private final RoofWays ways;
     private final AnswerBuilder answer = new AnswerBuilder(null);
@@ -46,15 +42,12 @@ public final class RoofToTank {
      * @param site         the frozen site
      * @param storm        that the way is sized for
      * @param dailyMm      rain of each day, without gaps
-     * @param pumpedM3PerS what each pump lifts, where it is known
      * @param cancelled    polled now and then
      */
-    public RoofToTank(Site site, DesignStorm storm, double[] dailyMm, Function<Pump, OptionalDouble> pumpedM3PerS,
-            BooleanSupplier cancelled) {
+    public RoofToTank(Site site, DesignStorm storm, double[] dailyMm, BooleanSupplier cancelled) {
         this.site = site;
         this.storm = storm;
         this.dailyMm = dailyMm;
-        this.pumpedM3PerS = pumpedM3PerS;
         this.cancelled = cancelled;
         this.ways = new RoofWays(site);
     }
@@ -72,8 +65,8 @@ public final class RoofToTank {
                 .forEach(screen -> tried(screen, () -> WayFindings.screen(screen, through.at(screen), intensity)));
         site.getDiverters().stream().filter(this::fed)
                 .forEach(diverter -> tried(diverter, () -> WayFindings.diverter(diverter, ways.at(diverter))));
-        TankInflow tanks = new TankInflow(site, through, intensity, pumpedM3PerS);
-        site.getTanks().stream().filter(tank -> tank.isInUse()).forEach(tank -> tried(tank, () -> tanks.of(tank)));
+        site.getTanks().stream().filter(this::fed)
+                .forEach(tank -> answer.include(WayFindings.tank(tank, through.at(tank), intensity)));
         roofs();
         return answer.build();
     }
@@ -101,7 +94,7 @@ public final class RoofToTank {
             if (!ways.problems().containsKey(gutter)) {
                 tried(gutter, () -> {
                     GutterCheck check = checker.check(gutter);
-                    Outcome.Completed said = GutterFindings.of(check, storm);
+                    Outcome.Completed said = GutterFindings.of(check, storm, checker.solver());
                     checks.put(gutter, check);
                     check.runs().forEach(run -> rows.add(row(gutter, run)));
                     return said;

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
 import org.roofspring.calc.Caution;
 import org.roofspring.calc.Caution.Severity;
@@ -36,7 +37,7 @@ import org.roofspring.site.TankCover;
  * Whether a full tank lets go of all that comes in at once, breathes, and takes and gives water without stirring its
  * sediment.
  */
-final class TankInflow {
+public final class TankInflow {
     private static final Source SUM = Source.definition("all inlets running at once");
     private static final Source OVERFLOW = Source.fromMemory("Chow, Open-Channel Hydraulics, 1959, culverts with "
             + "inlet control");
@@ -45,24 +46,24 @@ final class TankInflow {
     private static final double LEAST_FLOW_M3_PER_S = 1e-9;
 
     private final Site site;
-    private final RoofWays ways;
-    private final double intensityMmPerH;
+    private final ToDoubleFunction<Tank> roofsM3PerS;
     private final Function<Pump, OptionalDouble> pumpedM3PerS;
     private final PipePaths paths;
 
     /**
+     * @param site         the frozen site
+     * @param roofsM3PerS  what roofs send to each tank in the design storm
      * @param pumpedM3PerS what each pump lifts, where it is known
      */
-    TankInflow(Site site, RoofWays ways, double intensityMmPerH, Function<Pump, OptionalDouble> pumpedM3PerS) {
+    public TankInflow(Site site, ToDoubleFunction<Tank> roofsM3PerS, Function<Pump, OptionalDouble> pumpedM3PerS) {
         this.site = site;
-        this.ways = ways;
-        this.intensityMmPerH = intensityMmPerH;
+        this.roofsM3PerS = roofsM3PerS;
         this.pumpedM3PerS = pumpedM3PerS;
         this.paths = new PipePaths(site);
     }
 
     /** What is said of a tank; nothing where nothing flows in. */
-    Outcome.Completed of(Tank tank) {
+    public Outcome.Completed of(Tank tank) {
         AnswerBuilder answer = new AnswerBuilder(tank.getId());
         List<Input> inlets = inlets(tank, new HashSet<>());
         double inflow = inlets.stream().mapToDouble(input -> input.value().si()).sum();
@@ -84,7 +85,7 @@ final class TankInflow {
         if (!seen.add(tank)) {
             return inlets;
         }
-        double roofs = ways.at(tank).flowM3PerS(intensityMmPerH);
+        double roofs = roofsM3PerS.applyAsDouble(tank);
         if (roofs > 0) {
             inlets.add(new Input("Qr", "off the roofs in the design storm, as much as the gutters let through", flow(roofs)));
         }

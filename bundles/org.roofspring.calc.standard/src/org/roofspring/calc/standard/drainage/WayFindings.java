@@ -21,9 +21,10 @@ import org.roofspring.site.Downpipe;
 import org.roofspring.site.FirstFlushDiverter;
 import org.roofspring.site.Screen;
 import org.roofspring.site.SitePackage;
+import org.roofspring.site.Tank;
 
 /**
- * What is said of downpipes, screens and diverters. Each method throws an {@link IllegalArgumentException}, in words
+ * What is said of downpipes, screens, diverters and of the flow into tanks. Each method throws an {@link IllegalArgumentException}, in words
  * that follow the part's name and a colon, when something is missing or cannot be.
  */
 final class WayFindings {
@@ -140,6 +141,12 @@ final class WayFindings {
                     List.of(Names.of(diverter), diverter.getDrainTime(), Quantity.ofSi(drainDownS, Units.H)), "",
                     KernelTerms.source(org.roofspring.drainage.tank.Diverter.DISCHARGE_SOURCE)));
         }
+    }
+
+    static Outcome.Completed tank(Tank tank, Arriving water, double intensityMmPerH) {
+        Quantity arriving = flow(water.flowM3PerS(intensityMmPerH));
+        return new AnswerBuilder(tank.getId()).number("flow", "Flow off the roofs in the design storm", arriving,
+                rational(water, intensityMmPerH, arriving)).build();
     }
 
     /** The step that leads from areas to flow. */
