@@ -28,6 +28,11 @@ abstract class AnswerCommand implements Callable<Integer> {
         return name.substring(name.indexOf(' ') + 1);
     }
 
+    /** What people call an element, for the table. */
+    String name(String elementId) {
+        return elementId;
+    }
+
     CommandSpec spec() {
         return spec;
     }
@@ -36,7 +41,7 @@ abstract class AnswerCommand implements Callable<Integer> {
     public final Integer call() throws IOException {
         switch (answer()) {
             case Outcome.Completed completed -> {
-                String text = json ? AnswerJson.write(calculation(), completed) : AnswerTable.write(completed);
+                String text = json ? AnswerJson.write(calculation(), completed) : AnswerTable.write(completed, this::name);
                 spec.commandLine().getOut().println(text);
                 return 0;
             }

@@ -1,6 +1,7 @@
 package org.roofspring.cli.internal;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.UnaryOperator;
@@ -17,14 +18,16 @@ import org.roofspring.quantity.Units;
 final class AnswerTable {
     private static final int TEXT_WIDTH = 100;
     private static final int MOST_ROWS = 60;
+    private static final int NARROWEST_COLUMN = 8;
     private static final Comparator<Caution> GRAVEST_FIRST = Comparator.comparing(Caution::severity).reversed();
 
     private AnswerTable() {
     }
 
-    static String write(Outcome.Completed outcome) {
+    /** @param names turns the id of an element into what people call it */
+    static String write(Outcome.Completed outcome, UnaryOperator<String> names) {
         List<String> lines = new ArrayList<>();
-        addFindings(lines, outcome, QuantityFormat.metric(), "", UnaryOperator.identity());
+        addFindings(lines, outcome, QuantityFormat.metric(), "", names);
         addCautions(lines, outcome.cautions(), QuantityFormat.metric());
         return String.join(System.lineSeparator(), lines);
     }
@@ -39,7 +42,18 @@ final class AnswerTable {
                 addTable(lines, table, format, indent + "  ");
             } else {
                 lines.add(indent + pad(label(finding, names), width) + "  " + shown(finding.value(), format));
+                if (finding.value() instanceof FindingValue.Verdict verdict) {
+                    verdict.reasons().forEach(reason -> addHanging(lines, indent + "  - ", reason));
+                }
             }
+        }
+    }
+
+    /** A sentence in lines that fit, the later ones under the first word. */
+    private static void addHanging(List<String> lines, String head, String text) {
+        List<String> wrapped = wrap(text, TEXT_WIDTH - head.length());
+        for (int i = 0; i < wrapped.size(); i++) {
+            lines.add((i == 0 ? head : " ".repeat(head.length())) + wrapped.get(i));
         }
     }
 
@@ -63,8 +77,7 @@ final class AnswerTable {
             case FindingValue.Number number -> format.format(readable(number.quantity()));
             case FindingValue.Flag flag -> flag.value() ? "yes" : "no";
             case FindingValue.Text text -> text.text();
-            case FindingValue.Verdict verdict -> verdict.reasons().isEmpty() ? verdict.text()
-                    : verdict.text() + ": " + String.join("; ", verdict.reasons());
+            case FindingValue.Verdict verdict -> verdict.text();
             case FindingValue.Daily daily -> daily.days() + " days from " + daily.firstDay();
             case FindingValue.Curve curve -> curve.x().length + " points";
             case FindingValue.Table table -> table.rows().size() + " rows";
@@ -85,21 +98,51 @@ final class AnswerTable {
             case null -> "";
             default -> cell.toString();
         }).toList()));
-        int[] widths = new int[table.columns().size()];
+        int[] widths = widths(rows, TEXT_WIDTH - indent.length());
+        for (List<String> row : rows) {
+            addRow(lines, row, widths, indent);
+        }
+        if (table.rows().size() > MOST_ROWS) {
+            lines.add(indent + "... " + (table.rows().size() - MOST_ROWS) + " more rows with --json");
+        }
+    }
+
+    /** As wide as the widest cell, or, where that does not fit, what the widest columns have to give up. */
+    private static int[] widths(List<List<String>> rows, int available) {
+        int[] widths = new int[rows.get(0).size()];
         rows.forEach(row -> {
             for (int i = 0; i < widths.length; i++) {
                 widths[i] = Math.max(widths[i], row.get(i).length());
             }
         });
-        for (List<String> row : rows) {
+        int over = Arrays.stream(widths).sum() + 2 * (widths.length - 1) - available;
+        while (over > 0) {
+            int widest = 0;
+            for (int i = 1; i < widths.length; i++) {
+                widest = widths[i] > widths[widest] ? i : widest;
+            }
+            if (widths[widest] <= NARROWEST_COLUMN) {
+                break;
+            }
+            widths[widest]--;
+            over--;
+        }
+        return widths;
+    }
+
+    /** A row whose long cells go on in the lines below. */
+    private static void addRow(List<String> lines, List<String> row, int[] widths, String indent) {
+        List<List<String>> cells = new ArrayList<>();
+        for (int i = 0; i < widths.length; i++) {
+            cells.add(wrap(row.get(i), Math.max(1, widths[i])));
+        }
+        int height = cells.stream().mapToInt(List::size).max().orElse(0);
+        for (int k = 0; k < height; k++) {
             StringBuilder line = new StringBuilder(indent);
             for (int i = 0; i < widths.length; i++) {
-                line.append(pad(row.get(i), widths[i])).append("  ");
+                line.append(pad(k < cells.get(i).size() ? cells.get(i).get(k) : "", widths[i])).append("  ");
             }
             lines.add(line.toString().stripTrailing());
-        }
-        if (table.rows().size() > MOST_ROWS) {
-            lines.add(indent + "... " + (table.rows().size() - MOST_ROWS) + " more rows with --json");
         }
     }
 
