@@ -83,7 +83,6 @@ public final class FeatureText {
             case Quantity quantity -> write(quantity);
             case Collection<?> values -> values.stream().map(this::write).collect(Collectors.joining(", "));
             case Enumerator literal -> Words.choice(literal);
-            case Double number -> format.number(number);
             default -> EcoreUtil.convertToString(attribute.getEAttributeType(), value);
         };
     }
@@ -143,9 +142,6 @@ public final class FeatureText {
         if (java == int.class || java == long.class || java == Integer.class || java == Long.class) {
             return whole(type, text);
         }
-        if (java == double.class || java == Double.class) {
-            return number(text);
-        }
         if (java == String.class) {
             return words(text);
         }
@@ -191,16 +187,6 @@ public final class FeatureText {
         } catch (NumberFormatException e) {
             throw new IllegalArgumentException("\"" + text + "\" is not a whole number", e);
         }
-    }
-
-    private Object number(String text) {
-        String plain = THOUSANDS.matcher(text.replace('\u2212', '-')).replaceAll("");
-        if (!plain.matches("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d{1,2})?")) {
-            throw new IllegalArgumentException("\"" + text + "\" is not a number such as 12.5");
-        }
-        Double value = Double.valueOf(plain);
-        refuse(plain, facts.refusal(value));
-        return value;
     }
 
     private static String words(String text) {

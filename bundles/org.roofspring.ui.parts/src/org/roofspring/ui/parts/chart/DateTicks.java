@@ -10,7 +10,7 @@ import java.util.List;
  * Where the marks of a time axis stand: at the first days of years or months, or every so many days, as close as there
  * is room for their labels.
  */
-final class DateTicks {
+public final class DateTicks {
     private static final double DAYS_OF_A_MONTH = 365.2425 / 12;
     private static final List<Period> STEPS = List.of(Period.ofDays(1), Period.ofDays(7), Period.ofDays(14), Period.ofMonths(1),
             Period.ofMonths(3), Period.ofMonths(6), Period.ofYears(1), Period.ofYears(2), Period.ofYears(5), Period.ofYears(10),
@@ -22,7 +22,7 @@ final class DateTicks {
      * @param day   days after the first day of the record
      * @param label such as 1985, 1985-04 or 1985-04-15
      */
-    record Tick(double day, String label) {
+    public record Tick(double day, String label) {
     }
 
     private DateTicks() {
@@ -34,7 +34,7 @@ final class DateTicks {
      * @param to    days after it at the right end; greater than {@code from}
      * @param most  how many labels there is room for; at least 1
      */
-    static List<Tick> of(LocalDate first, double from, double to, int most) {
+    public static List<Tick> of(LocalDate first, double from, double to, int most) {
         Period step = STEPS.getLast();
         for (Period candidate : STEPS) {
             if ((to - from) / days(candidate) <= most) {

@@ -6,7 +6,7 @@ import java.util.Arrays;
  * Thins a series to the pixels it is drawn on: of the values that fall on one column of pixels only the least and the
  * greatest are kept, in the order in which they come. The line drawn through them covers the same pixels as the whole.
  */
-final class TraceThinner {
+public final class TraceThinner {
 
     /**
      * What is left of a series.
@@ -14,7 +14,7 @@ final class TraceThinner {
      * @param index  places of the kept values in the series, rising
      * @param values the kept values
      */
-    record Thinned(int[] index, double[] values) {
+    public record Thinned(int[] index, double[] values) {
     }
 
     private TraceThinner() {
@@ -26,7 +26,7 @@ final class TraceThinner {
      * @param to      place after the last that is drawn; at most the length of the series
      * @param columns columns of pixels, at least 1
      */
-    static Thinned thin(double[] values, int from, int to, int columns) {
+    public static Thinned thin(double[] values, int from, int to, int columns) {
         if (from < 0 || to > values.length || from > to || columns < 1) {
             throw new IllegalArgumentException("cannot thin " + from + " to " + to + " of " + values.length + " to " + columns + " columns");
         }

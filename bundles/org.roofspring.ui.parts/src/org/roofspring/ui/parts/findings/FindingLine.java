@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
+import org.eclipse.jface.viewers.IElementComparer;
 import org.roofspring.calc.Finding;
 import org.roofspring.calc.engine.CalculationResult;
 import org.roofspring.site.edit.Words;
@@ -23,6 +25,20 @@ import org.roofspring.ui.look.FindingWords;
 public record FindingLine(Object key, FindingKey finding, String title, String value, String state, boolean stale,
         List<FindingLine> children) {
     private static final String OUT_OF_DATE = "out of date";
+
+    /** Lines are the same while their key is, so that the tree keeps its shape when values change. */
+    static final class ByKey implements IElementComparer {
+        @Override
+        public boolean equals(Object one, Object other) {
+            return one instanceof FindingLine line && other instanceof FindingLine otherLine ? line.key().equals(otherLine.key())
+                    : Objects.equals(one, other);
+        }
+
+        @Override
+        public int hashCode(Object element) {
+            return element instanceof FindingLine line ? line.key().hashCode() : Objects.hashCode(element);
+        }
+    }
 
     /**
      * Calculations that build on others come first, since they hold the answers to the main questions; findings about

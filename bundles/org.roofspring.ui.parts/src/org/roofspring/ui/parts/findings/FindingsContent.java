@@ -2,6 +2,7 @@ package org.roofspring.ui.parts.findings;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 import org.eclipse.jface.viewers.ITreeContentProvider;
@@ -9,13 +10,15 @@ import org.roofspring.ui.session.FindingKey;
 
 /** Calculations and below them their findings. */
 final class FindingsContent implements ITreeContentProvider {
-    private List<FindingLine> lines = List.of();
+    private final Supplier<List<FindingLine>> lines;
+
+    FindingsContent(Supplier<List<FindingLine>> lines) {
+        this.lines = lines;
+    }
 
     @Override
-    @SuppressWarnings("unchecked")
     public Object[] getElements(Object input) {
-        lines = (List<FindingLine>) input;
-        return lines.toArray();
+        return lines.get().toArray();
     }
 
     @Override
@@ -25,7 +28,7 @@ final class FindingsContent implements ITreeContentProvider {
 
     @Override
     public Object getParent(Object child) {
-        return all(lines).filter(line -> line.children().contains(child)).findFirst().orElse(null);
+        return all(lines.get()).filter(line -> line.children().contains(child)).findFirst().orElse(null);
     }
 
     @Override

@@ -44,7 +44,8 @@ public final class FindingsView extends SessionView {
         tree = new TreeViewer(frame, SWT.FULL_SELECTION | SWT.SINGLE | SWT.V_SCROLL);
         tree.getTree().setHeaderVisible(true);
         tree.getTree().setLinesVisible(true);
-        tree.setContentProvider(new FindingsContent());
+        tree.setContentProvider(new FindingsContent(() -> shown));
+        tree.setComparer(new FindingLine.ByKey());
         column(layout, "Finding", SWT.LEFT, FindingLabels.TITLE, new ColumnWeightData(1, 160));
         column(layout, "Value", SWT.RIGHT, FindingLabels.VALUE, new ColumnPixelData(VALUE_WIDTH, true, true));
         column(layout, "State", SWT.LEFT, FindingLabels.STATE, new ColumnPixelData(STATE_WIDTH, true, true));
@@ -67,23 +68,21 @@ public final class FindingsView extends SessionView {
         boolean other = session != shownSession;
         shownSession = session;
         if (other || !lines.equals(shown)) {
-            boolean newLines = other || !keys(lines).equals(keys(shown));
+            boolean newLines = other || lines.size() != shown.size();
             shown = lines;
             tree.getTree().setRedraw(false);
             try {
-                tree.setInput(lines);
                 if (newLines) {
+                    tree.setInput(this);
                     tree.expandAll();
+                } else {
+                    tree.refresh();
                 }
             } finally {
                 tree.getTree().setRedraw(true);
             }
         }
         follow(session);
-    }
-
-    private static List<Object> keys(List<FindingLine> lines) {
-        return lines.stream().<Object>map(FindingLine::key).toList();
     }
 
     @Override
@@ -95,7 +94,8 @@ public final class FindingsView extends SessionView {
         following = true;
         try {
             FindingsContent.find(shown, session.selection().finding()).ifPresent(line -> {
-                if (!line.equals(tree.getStructuredSelection().getFirstElement())) {
+                boolean selected = tree.getStructuredSelection().getFirstElement() instanceof FindingLine now && now.key().equals(line.key());
+                if (!selected) {
                     tree.setSelection(new StructuredSelection(line), true);
                 }
             });
@@ -122,7 +122,7 @@ public final class FindingsView extends SessionView {
     protected void forget() {
         shown = List.of();
         shownSession = null;
-        tree.setInput(List.of());
+        tree.setInput(null);
     }
 
     /** The lines that are shown, for tests. */

@@ -1,7 +1,10 @@
 package org.roofspring.ui.parts.problems;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -12,6 +15,7 @@ import org.roofspring.calc.engine.CalculationResult;
 import org.roofspring.calc.engine.PluginFault;
 import org.roofspring.site.edit.SiteChecks;
 import org.roofspring.site.edit.Words;
+import org.roofspring.site.meta.Violation;
 import org.roofspring.ui.look.Card;
 import org.roofspring.ui.look.Card.Link;
 import org.roofspring.ui.look.Card.Tone;
@@ -51,7 +55,9 @@ public final class ProblemsView extends SessionView {
         SiteChecks.of(session.site()).forEach(fault -> cards.add(new Card("warning", Tone.WARNING, "Value to mend", fault.sentence(),
                 List.of(), List.of(new Link("Go to", new Place(fault.object(), fault.feature()))))));
         int toMend = cards.size();
-        session.live().results().results().forEach(result -> add(session, result, cards));
+        Set<String> toMendWords = new HashSet<>();
+        Violation.in(session.site()).forEach(violation -> toMendWords.add(violation.sentence().toLowerCase(Locale.ROOT) + "."));
+        session.live().results().results().forEach(result -> add(session, result, toMendWords, cards));
         int answered = (int) session.live().results().results().stream().filter(result -> result.completed().isPresent()).count();
         int all = session.live().results().results().size();
         list.show(answered + " of " + all + " calculations have an answer."
@@ -71,7 +77,8 @@ public final class ProblemsView extends SessionView {
                 List.of(new Link("Go to", new Place(draft.element(), draft.feature()))));
     }
 
-    private static void add(SiteSession session, CalculationResult result, List<Card> cards) {
+    /** @param toMend sentences about values that are listed already, which a calculation gives as its reason */
+    private static void add(SiteSession session, CalculationResult result, Set<String> toMend, List<Card> cards) {
         boolean stale = session.live().outOfDate(result.descriptor().id());
         String title = result.descriptor().title() + (stale ? " (out of date)" : "");
         switch (result.status()) {
@@ -83,7 +90,8 @@ public final class ProblemsView extends SessionView {
                         String.join("\n", problems.stream().map(Outcome.Problem::text).toList()), List.of(), links));
             }
             case NOT_APPLICABLE -> cards.add(new Card("info", stale ? Tone.STALE : Tone.PLAIN, "Does not apply: " + title,
-                    String.join("\n", result.reasons()), List.of(), List.of()));
+                    result.reasons().stream().allMatch(reason -> toMend.contains(reason.toLowerCase(Locale.ROOT))) ? "It waits for values that are to be mended." : String.join("\n", result.reasons()),
+                    List.of(), List.of()));
             default -> {
                 // an answer, or a fault that is listed with the others
             }

@@ -81,9 +81,9 @@ public final class WorkingsView extends SessionView {
         }
     }
 
-    /** While no finding is selected, the first number with workings is shown. */
+    /** While no finding is selected, the first number with workings is shown, in the order of the findings part. */
     private static Optional<FindingKey> first(SiteResults results) {
-        for (CalculationResult result : results.results()) {
+        for (CalculationResult result : List.copyOf(results.results()).reversed()) {
             Optional<FindingKey> key = result.completed().flatMap(outcome -> outcome.workings().stream()
                     .map(working -> new FindingKey(result.descriptor().id(), working.findingId(), working.elementId())).findFirst());
             if (key.isPresent()) {

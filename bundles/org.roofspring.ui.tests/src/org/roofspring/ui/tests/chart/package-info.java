@@ -1,0 +1,2 @@
+/** Tests of the chart's arithmetic. */
+package org.roofspring.ui.tests.chart;

@@ -1,0 +1,2 @@
+/** Tests of edits, names, forms and checks. */
+package org.roofspring.ui.tests.edit;

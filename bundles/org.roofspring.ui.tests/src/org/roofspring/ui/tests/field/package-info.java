@@ -1,0 +1,2 @@
+/** Tests of what is typed and shown. */
+package org.roofspring.ui.tests.field;

@@ -1,0 +1,2 @@
+/** Helpers of the workbench tests. */
+package org.roofspring.ui.tests;

@@ -1,0 +1,2 @@
+/** Tests of sessions inside the framework. */
+package org.roofspring.ui.tests.session;
