@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.OptionalDouble;
 
 import org.osgi.service.component.annotations.Component;
 import org.roofspring.calc.Applicability;
@@ -23,11 +22,10 @@ import org.roofspring.calc.standard.answer.AnswerBuilder;
 import org.roofspring.calc.standard.answer.StorageAnswer;
 import org.roofspring.calc.standard.water.Given;
 import org.roofspring.calc.standard.water.RoofInflow;
-import org.roofspring.calc.standard.water.TankChain;
+import org.roofspring.calc.standard.water.SiteStorage;
 import org.roofspring.calc.standard.water.WholeSystem;
 import org.roofspring.quantity.Quantity;
 import org.roofspring.quantity.Units;
-import org.roofspring.site.Pump;
 import org.roofspring.site.Roof;
 import org.roofspring.site.RunoffBasis;
 import org.roofspring.site.Site;
@@ -49,26 +47,14 @@ public final class StorageBalanceCalculation implements Calculation {
 
     @Override
     public Applicability check(SiteSnapshot snapshot) {
-        Site site = snapshot.site();
-        List<String> reasons = new ArrayList<>();
-        if (site.getRoofs().stream().noneMatch(roof -> roof.isInUse() && roof.getPlanArea() != null)) {
-            reasons.add("There is no roof with a plan area.");
-        }
-        if (site.getTanks().stream().noneMatch(tank -> tank.isInUse() && tank.getCapacity() != null)) {
-            reasons.add("There is no tank with a capacity.");
-        }
-        if (site.getUses().stream().noneMatch(use -> use.isInUse() && use.getAmountEach() != null)) {
-            reasons.add("There is no use with an amount of water.");
-        }
-        return new Applicability(reasons);
+        return SiteStorage.check(snapshot.site());
     }
 
     @Override
     public Outcome calculate(SiteSnapshot snapshot, Inputs inputs, CalculationContext context) {
         Site site = snapshot.site();
-        FindingValue.Daily rain = inputs.value("rain.record", "daily", FindingValue.Daily.class);
-        WholeSystem system = WholeSystem.of(site, rain.firstDay(), rain.values(), pump -> liftedM3PerDay(pump, inputs),
-                roof -> efficiency(roof, inputs));
+        FindingValue.Daily rain = SiteStorage.rain(inputs);
+        WholeSystem system = SiteStorage.system(site, inputs);
         SystemResult yas = system.run(YieldRule.YAS, context.cancelled());
         SystemResult ybs = system.run(YieldRule.YBS, context.cancelled());
         BalanceResult whole = yas.whole();
@@ -87,24 +73,6 @@ public final class StorageBalanceCalculation implements Calculation {
         return answer.build();
     }
 
-    private static OptionalDouble liftedM3PerDay(Pump pump, Inputs inputs) {
-        return inputs.finding("pump.duty", "flow", pump.getId()).map(finding -> (FindingValue.Number) finding.value())
-                .map(number -> OptionalDouble.of(number.quantity().in(Units.M3_PER_D) * TankChain.supplyShare(pump))).orElse(OptionalDouble.empty());
-    }
-
-    /**
-     * Share of a roof's runoff that gets past its gutters: as entered, or else as computed from them. A coefficient of
-     * whole years holds that loss already.
-     */
-    private static double efficiency(Roof roof, Inputs inputs) {
-        if (roof.getCollectionEfficiency() != null) {
-            return roof.getCollectionEfficiency().si();
-        }
-        return roof.getRunoffBasis() == RunoffBasis.LONG_TERM ? 1
-                : inputs.finding("roof.drainage", "collectionEfficiency", roof.getId())
-                        .map(finding -> ((FindingValue.Number) finding.value()).quantity().si()).orElse(1.0);
-    }
-
     private static Step[] inflowSteps(Site site, RoofInflow roofs, FindingValue.Daily rain, Inputs inputs) {
         List<Step> steps = new ArrayList<>();
         Quantity rainTotal = Quantity.of(Arrays.stream(rain.values()).sum(), Units.MM);
@@ -116,7 +84,7 @@ public final class StorageBalanceCalculation implements Calculation {
                         Given.input("C", "runoff coefficient", roof, SitePackage.Literals.ROOF__RUNOFF_COEFFICIENT, Quantity.of(0.8)),
                         Given.input("l", "initial loss on each wet day", roof, SitePackage.Literals.ROOF__INITIAL_LOSS, Quantity.of(0, Units.MM)),
                         new Input("e", "share that gets past its gutters, entered or else from roof.drainage",
-                                Quantity.ofSi(efficiency(roof, inputs), Units.PERCENT), roof.getId(),
+                                Quantity.ofSi(SiteStorage.efficiency(roof, inputs), Units.PERCENT), roof.getId(),
                                 "collectionEfficiency"),
                         new Input("P", "rain over the record", rainTotal)));
             }
