@@ -18,7 +18,7 @@ import org.roofspring.quantity.Units;
 final class AnswerTable {
     private static final int TEXT_WIDTH = 100;
     private static final int MOST_ROWS = 60;
-    private static final int NARROWEST_COLUMN = 8;
+    private static final int WIDEST_LABEL = 60;
     private static final Comparator<Caution> GRAVEST_FIRST = Comparator.comparing(Caution::severity).reversed();
 
     private AnswerTable() {
@@ -35,13 +35,22 @@ final class AnswerTable {
     /** @param names turns the id of an element into what people call it */
     static void addFindings(List<String> lines, Outcome.Completed outcome, QuantityFormat format, String indent, UnaryOperator<String> names) {
         List<Finding> shown = outcome.findings().stream().filter(finding -> !isSeries(finding.value())).toList();
-        int width = shown.stream().filter(finding -> !(finding.value() instanceof FindingValue.Table)).mapToInt(finding -> label(finding, names).length()).max().orElse(0);
+        int widest = shown.stream().filter(finding -> !(finding.value() instanceof FindingValue.Table))
+                .mapToInt(finding -> label(finding, names).length()).max().orElse(0);
+        int width = Math.min(widest, WIDEST_LABEL);
         for (Finding finding : shown) {
             if (finding.value() instanceof FindingValue.Table table) {
                 lines.add(indent + label(finding, names));
                 addTable(lines, table, format, indent + "  ");
             } else {
-                lines.add(indent + pad(label(finding, names), width) + "  " + shown(finding.value(), format));
+                String label = label(finding, names);
+                String value = shown(finding.value(), format);
+                if (label.length() <= width) {
+                    addHanging(lines, indent + pad(label, width) + "  ", value);
+                } else {
+                    lines.add(indent + label);
+                    addHanging(lines, indent + " ".repeat(width) + "  ", value);
+                }
                 if (finding.value() instanceof FindingValue.Verdict verdict) {
                     verdict.reasons().forEach(reason -> addHanging(lines, indent + "  - ", reason));
                 }
@@ -107,21 +116,24 @@ final class AnswerTable {
         }
     }
 
-    /** As wide as the widest cell, or, where that does not fit, what the widest columns have to give up. */
+    /** As wide as the widest cell or, where that does not fit, less of the widest; a word is not broken. */
     private static int[] widths(List<List<String>> rows, int available) {
         int[] widths = new int[rows.get(0).size()];
+        int[] words = new int[widths.length];
         rows.forEach(row -> {
             for (int i = 0; i < widths.length; i++) {
                 widths[i] = Math.max(widths[i], row.get(i).length());
+                words[i] = Arrays.stream(row.get(i).split(" ")).mapToInt(String::length).reduce(words[i], Math::max);
             }
         });
         int over = Arrays.stream(widths).sum() + 2 * (widths.length - 1) - available;
         while (over > 0) {
-            int widest = 0;
-            for (int i = 1; i < widths.length; i++) {
-                widest = widths[i] > widths[widest] ? i : widest;
+            int widest = -1;
+            for (int i = 0; i < widths.length; i++) {
+                boolean canGive = widths[i] > words[i];
+                widest = canGive && (widest < 0 || widths[i] > widths[widest]) ? i : widest;
             }
-            if (widths[widest] <= NARROWEST_COLUMN) {
+            if (widest < 0) {
                 break;
             }
             widths[widest]--;

@@ -18,7 +18,9 @@ import org.roofspring.calc.engine.CalculationRegistry;
 import org.roofspring.calc.engine.CalculationResult;
 import org.roofspring.calc.engine.CalculationRunner;
 import org.roofspring.calc.engine.SiteResults;
+import org.roofspring.calc.standard.TreatmentRiskCalculation;
 import org.roofspring.calc.standard.TreatmentVerdictCalculation;
+import org.roofspring.calc.standard.answer.AnswerBuilder;
 import org.roofspring.calc.standard.treatment.SiteReading;
 import org.roofspring.site.NamedElement;
 import org.roofspring.site.Site;
@@ -77,13 +79,18 @@ public final class TrainCommand extends AnswerCommand {
     private static Outcome.Completed completed(SiteSnapshot snapshot) {
         CalculationRegistry registry = new CalculationRegistry();
         registry.add(new TreatmentVerdictCalculation());
+        registry.add(new TreatmentRiskCalculation());
         SiteResults results = new CalculationRunner(registry).run(snapshot);
-        CalculationResult result = results.results().iterator().next();
-        if (result.fault() != null) {
-            throw new IllegalStateException(result.fault().text(), result.fault().cause());
+        for (CalculationResult result : results.results()) {
+            if (result.fault() != null) {
+                throw new IllegalStateException(result.fault().text(), result.fault().cause());
+            }
         }
-        return result.completed()
-                .orElseThrow(() -> new Failures.NoAnswerException(String.join(" ", result.reasons())));
+        CalculationResult verdict = results.result("treatment.verdict").orElseThrow();
+        AnswerBuilder answer = new AnswerBuilder(null).include(verdict.completed()
+                .orElseThrow(() -> new Failures.NoAnswerException(String.join(" ", verdict.reasons()))));
+        results.completed("treatment.risk").ifPresent(answer::include);
+        return answer.build();
     }
 
     /** What is about the use, the trains it draws through and their steps. */

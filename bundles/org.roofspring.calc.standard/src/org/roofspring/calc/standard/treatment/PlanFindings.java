@@ -27,7 +27,6 @@ import org.roofspring.treatment.safety.PlanRow;
 import org.roofspring.treatment.safety.SafetyPlan;
 import org.roofspring.treatment.train.StepLibrary;
 import org.roofspring.treatment.train.TrainEvaluator;
-import org.roofspring.treatment.train.TrainFlow;
 import org.roofspring.treatment.train.TrainResult;
 import org.roofspring.treatment.train.TrainStep;
 
@@ -65,12 +64,7 @@ final class PlanFindings {
                         .map(depth -> depth.in(Units.MM)).orElse(1.0)), diverter.getId(), SiteTerms.name(diverter))));
         appraisal.train().steps().forEach(step -> steps.add(step.step()));
         List<TrainStep> shown = steps.size() > 100 ? steps.subList(steps.size() - 100, steps.size()) : steps;
-        double flow = appraisal.way().trains().stream().mapToDouble(train -> site.demand(train).designM3PerS()).max()
-                .orElse(0);
-        double daily = appraisal.way().trains().stream().mapToDouble(train -> site.demand(train).dailyM3()).max()
-                .orElse(0);
-        return TrainEvaluator.evaluate(shown, appraisal.water().cold(),
-                new TrainFlow(flow, daily, 0, java.util.OptionalDouble.empty()));
+        return TrainEvaluator.evaluate(shown, appraisal.water().cold(), appraisal.flow());
     }
 
     private static TrainStep named(TrainStep step, String id, String name) {

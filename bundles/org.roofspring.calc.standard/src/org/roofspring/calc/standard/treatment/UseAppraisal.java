@@ -14,6 +14,7 @@ import org.roofspring.site.TapKind;
 import org.roofspring.site.TreatmentTrain;
 import org.roofspring.site.Use;
 import org.roofspring.site.WaterParameter;
+import org.roofspring.treatment.LogRange;
 import org.roofspring.treatment.LogReductions;
 import org.roofspring.treatment.PathogenGroup;
 import org.roofspring.treatment.Removal;
@@ -38,12 +39,14 @@ import org.roofspring.treatment.train.TrainStep;
  * @param hazards   of materials and surroundings
  * @param situation what the kernel was told
  * @param target    log reductions asked for
+ * @param flow      that the steps are judged at
  * @param train     what the steps that treat do
  * @param tooTurbid steps that earn nothing because the water is more turbid than the site allows them
  * @param verdict   the kernel's, with what only the site knows added
  */
 public record UseAppraisal(Use use, WaterWay way, List<ReadStep> steps, SourceWater water, SiteHazards hazards,
-        Situation situation, UseTarget target, TrainResult train, Set<String> tooTurbid, Verdict verdict) {
+        Situation situation, UseTarget target, TrainFlow flow, TrainResult train, Set<String> tooTurbid,
+        Verdict verdict) {
     private static final double TAP_SLACK = 1 + 1e-6;
 
     /**
@@ -62,13 +65,14 @@ public record UseAppraisal(Use use, WaterWay way, List<ReadStep> steps, SourceWa
                 site.tests().of(use, way), site.inspection().map(SiteInspection::score));
         UseTarget target = situation.defaultTarget();
         Set<String> tooTurbid = new HashSet<>();
-        TrainResult train = evaluate(site, way, steps, water, tooTurbid);
+        TrainFlow flow = flow(site, way);
+        TrainResult train = evaluate(steps, water, flow, tooTurbid);
         // Without a step the kernel's sentences on "the train" would speak of nothing; the lack is named here instead.
         UseTarget judgedBy = steps.isEmpty() ? new UseTarget(LogReductions.NONE, target.source()) : target;
         Verdict kernel = Judge.judge(train, water.warm(), situation, judgedBy);
-        UseAppraisal first = new UseAppraisal(use, way, steps, water, hazards, situation, target, train, tooTurbid,
-                kernel);
-        return new UseAppraisal(use, way, steps, water, hazards, situation, target, train, tooTurbid,
+        UseAppraisal first = new UseAppraisal(use, way, steps, water, hazards, situation, target, flow, train,
+                tooTurbid, kernel);
+        return new UseAppraisal(use, way, steps, water, hazards, situation, target, flow, train, tooTurbid,
                 first.withSite(site));
     }
 
@@ -78,14 +82,17 @@ public record UseAppraisal(Use use, WaterWay way, List<ReadStep> steps, SourceWa
                 || steps.stream().anyMatch(step -> step.model().getKind() == StepKind.SAFE_STORAGE));
     }
 
-    /** A step that the site allows less turbid water only earns nothing in more turbid water. */
-    private static TrainResult evaluate(SiteReading site, WaterWay way, List<ReadStep> steps, SourceWater water,
-            Set<String> tooTurbid) {
+    /** That of the train which is asked for most, where the water passes several. */
+    private static TrainFlow flow(SiteReading site, WaterWay way) {
         List<TrainDemand> demands = way.trains().stream().map(site::demand).toList();
-        double flow = demands.stream().mapToDouble(TrainDemand::designM3PerS).max().orElse(0);
-        double daily = demands.stream().mapToDouble(TrainDemand::dailyM3).max().orElse(0);
-        double stored = way.trains().stream().mapToDouble(site::storedM3).sum();
-        TrainFlow asked = new TrainFlow(flow, daily, stored, OptionalDouble.empty());
+        return new TrainFlow(demands.stream().mapToDouble(TrainDemand::designM3PerS).max().orElse(0),
+                demands.stream().mapToDouble(TrainDemand::dailyM3).max().orElse(0),
+                way.trains().stream().mapToDouble(site::storedM3).sum(), OptionalDouble.empty());
+    }
+
+    /** A step that the site allows less turbid water only earns nothing in more turbid water. */
+    private static TrainResult evaluate(List<ReadStep> steps, SourceWater water, TrainFlow asked,
+            Set<String> tooTurbid) {
         List<TrainStep> kernel = steps.stream().flatMap(step -> step.kernel().stream()).toList();
         TrainResult result = TrainEvaluator.evaluate(kernel, water.cold(), asked);
         List<TrainStep> limited = new ArrayList<>();
@@ -196,6 +203,18 @@ public record UseAppraisal(Use use, WaterWay way, List<ReadStep> steps, SourceWa
     /** What the kernel says of a step; empty for one that treats nothing. */
     Optional<StepResult> result(ReadStep step) {
         return train.steps().stream().filter(result -> result.step().id().equals(step.model().getId())).findFirst();
+    }
+
+    /** The same way with every step at the high end of its range: well kept, at its best. */
+    LogReductions atBest() {
+        List<TrainStep> best = train.steps().stream().map(StepResult::step).map(step -> step.withRemoval(new Removal(
+                high(step.removal().bacteria()), high(step.removal().viruses()), high(step.removal().giardia()),
+                high(step.removal().cryptosporidium())))).toList();
+        return TrainEvaluator.evaluate(best, water.cold(), flow).total();
+    }
+
+    private static LogRange high(LogRange range) {
+        return new LogRange(range.high(), range.high(), range.source());
     }
 
     /** Whether every group reaches its target. */
