@@ -55,8 +55,8 @@ class TreatmentRiskTest {
 
     /**
      * Cryptosporidium 10 in a litre, no treatment: only the litres vary, triangular from 0.5 by 1 to 2, whose median is
-     * 2 - sqrt(0.5 x 1.5 x 1) = 1.13397. P = 1 - exp(-0.004 x 10 x 1.13397), and 365 such days (WHO Guidelines, 3rd ed.,
-     * chain, from memory).
+     * 2 - sqrt(0.5 x 1.5 x 1) = 1.13397. P = 1 - exp(-0.004 x 10 x 1.13397), and 365 such days (WHO Guidelines, 3rd
+     * ed., chain, from memory).
      */
     @Test
     void theMiddleOfTheRangeIsTheChainAtTheMedian() {

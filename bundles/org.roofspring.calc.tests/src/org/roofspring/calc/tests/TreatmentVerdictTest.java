@@ -476,9 +476,9 @@ class TreatmentVerdictTest {
         assertEquals("this site", plan.rows().get(0).get(6));
         assertTrue(plan.rows().size() > 10);
         FindingValue.Table tests = TreatmentSites.table(outcome, "waterTests", null);
-        List<Object> raw = tests.rows().stream().filter(row -> row.get(3).equals("42 MPN/100 mL")).findFirst()
+        List<Object> raw = tests.rows().stream().filter(row -> row.get(2).equals("42 MPN/100 mL")).findFirst()
                 .orElseThrow();
-        assertEquals("no", raw.get(5));
-        assertTrue(raw.get(8).toString().startsWith("Boil or disinfect"), raw.toString());
+        assertEquals("no", raw.get(4));
+        assertTrue(raw.get(6).toString().startsWith("Boil or disinfect"), raw.toString());
     }
 }

@@ -103,7 +103,8 @@ final class PlanFindings {
         List<List<Object>> rows = new ArrayList<>();
         for (InspectionQuestion question : InspectionQuestion.values()) {
             rows.add(List.of(SiteInspection.code(question), question.text(), score.faults().contains(question)
-                    ? "yes, a fault" : score.unanswered().contains(question) ? "not answered" : "no", latest.remark(question)));
+                    ? "yes, a fault" : score.unanswered().contains(question) ? "not answered" : "no",
+                    latest.remark(question)));
         }
         for (InspectionAnswer other : latest.unscored()) {
             rows.add(List.of(text(other.getQuestion(), ""), "not part of the score", other.getAnswer().getLiteral(),
@@ -122,16 +123,17 @@ final class PlanFindings {
                 Comparator.nullsFirst(Comparator.naturalOrder())).reversed()).toList();
         for (TestResult test : newestFirst) {
             boolean bad = test.within().filter(within -> !within).isPresent();
-            rows.add(Arrays.asList(test.date() == null ? "not dated" : test.date().toString(), test.label(),
-                    test.element() == null ? "not said" : SiteTerms.name(test.element()), test.asWritten(),
+            rows.add(Arrays.asList((test.date() == null ? "not dated" : test.date().toString()) + ", "
+                    + (test.element() == null ? "place not said" : SiteTerms.name(test.element())) + ", by "
+                    + test.laboratory(), test.label(), test.asWritten(),
                     test.limit().map(limit -> limit.text(test.unit())).orElse("none known"),
                     test.within().map(within -> within ? "yes" : "no").orElse("cannot be judged"),
-                    test.date() == null ? "" : SiteTests.countsUntil(test.date()).toString(), test.laboratory(),
+                    test.date() == null ? "" : SiteTests.countsUntil(test.date()).toString(),
                     bad ? test.limit().orElseThrow().action() : test.problem().map(SiteTerms::sentence).orElse(""),
                     test.limit().map(limit -> SiteTerms.source(limit.source()).toString()).orElse("")));
         }
-        answer.add("waterTests", "Water tests", new Table(List.of("Date", "Of", "Where", "Result", "Limit", "Within",
-                "Counts until", "By", "To do", "Source of the limit"), rows));
+        answer.add("waterTests", "Water tests", new Table(List.of("Sample", "Of", "Result", "Limit", "Within",
+                "Counts until", "To do", "Source of the limit"), rows));
         laxer(site, answer);
         return answer.build();
     }

@@ -203,8 +203,8 @@ public final class RiskFindings {
                 Quantity.of(range.draws()));
         Source method = Source.commonPractice("Monte Carlo over what is not known; the same seed gives the same draws");
         number("yearlyInfection", "Infected in a year, middle of the range for " + worst.pathogen().name(),
-                range.yearlyInfection().p50(), middle, Step.of("Pm", "not exceeded by half of the draws", "Py of N draws",
-                        Quantity.of(range.yearlyInfection().p50()), method, draws,
+                range.yearlyInfection().p50(), middle, Step.of("Pm", "not exceeded by half of the draws",
+                        "Py of N draws", Quantity.of(range.yearlyInfection().p50()), method, draws,
                         new Input("Pt", "target", Quantity.of(targetInfection))));
         number("yearlyInfectionHigh", "Infected in a year, 95 % of the range", range.yearlyInfection().p95(), middle,
                 Step.of("Ph", "not exceeded by 95 % of the draws", "Py of N draws",
