@@ -1,13 +1,17 @@
 package org.roofspring.calc.standard.water;
 
 import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 import org.roofspring.hydraulics.pump.PumpOperation;
 import org.roofspring.site.PipeNode;
 import org.roofspring.site.Pump;
 import org.roofspring.site.Site;
 import org.roofspring.site.Use;
+import org.roofspring.site.UseCalendar;
 
 /**
  * The uses whose water a pump lifts, and how much they ask for.
@@ -35,26 +39,31 @@ public record ServedUses(List<Use> uses, double yearlyM3, double busiestDayM3, d
         PipePaths paths = new PipePaths(site);
         List<Use> served = site.getUses().stream()
                 .filter(use -> use.isInUse() && use.getAmountEach() != null && isServed(use, pump, paths)).toList();
-        double yearM3 = 0;
-        double busiestM3 = 0;
-        double essentialM3 = 0;
-        for (int year : YEARS) {
-            double[] allM3 = new double[DAYS];
-            double[] urgentM3 = new double[DAYS];
-            for (Use use : served) {
-                double[] demandM3 = UseDemand.seriesM3(use, LocalDate.of(year, 1, 1), DAYS);
-                for (int day = 0; day < DAYS; day++) {
-                    allM3[day] += demandM3[day];
-                    urgentM3[day] += use.getPriority() <= ESSENTIAL_PRIORITY ? demandM3[day] : 0;
-                }
-            }
-            for (int day = 0; day < DAYS; day++) {
-                yearM3 += allM3[day] / YEARS.length;
-                busiestM3 = Math.max(busiestM3, allM3[day]);
-                essentialM3 = Math.max(essentialM3, urgentM3[day]);
+        double[] allM3 = new double[YEARS.length * DAYS];
+        double[] essentialM3 = new double[allM3.length];
+        Map<UseCalendar, double[]> factors = new HashMap<>();
+        for (Use use : served) {
+            double fullM3 = UseDemand.fullM3PerDay(use);
+            double[] factor = factors.computeIfAbsent(use.getCalendar(), ServedUses::factors);
+            for (int day = 0; day < allM3.length; day++) {
+                allM3[day] += fullM3 * factor[day];
+                essentialM3[day] += use.getPriority() <= ESSENTIAL_PRIORITY ? fullM3 * factor[day] : 0;
             }
         }
-        return new ServedUses(served, yearM3 * PumpOperation.DAYS_PER_YEAR / DAYS, busiestM3, essentialM3);
+        return new ServedUses(served, Arrays.stream(allM3).sum() / allM3.length * PumpOperation.DAYS_PER_YEAR,
+                Arrays.stream(allM3).max().orElse(0), Arrays.stream(essentialM3).max().orElse(0));
+    }
+
+    /** Share of the full amount on every day of the years. */
+    private static double[] factors(UseCalendar calendar) {
+        double[] factors = new double[YEARS.length * DAYS];
+        for (int year = 0; year < YEARS.length; year++) {
+            LocalDate first = LocalDate.of(YEARS[year], 1, 1);
+            for (int day = 0; day < DAYS; day++) {
+                factors[year * DAYS + day] = UseDemand.factor(calendar, first.plusDays(day));
+            }
+        }
+        return factors;
     }
 
     private static boolean isServed(Use use, Pump pump, PipePaths paths) {

@@ -1,0 +1,2 @@
+/** What a reviewer's decision rests on, and whether it still stands. */
+package org.roofspring.calc.standard.review;
