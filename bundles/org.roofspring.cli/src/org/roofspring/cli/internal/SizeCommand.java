@@ -8,6 +8,7 @@ import org.roofspring.calc.Source;
 import org.roofspring.calc.Working.Input;
 import org.roofspring.calc.Working.Step;
 import org.roofspring.calc.standard.answer.AnswerBuilder;
+import org.roofspring.calc.standard.answer.StorageTerms;
 import org.roofspring.quantity.Quantity;
 import org.roofspring.quantity.Units;
 import org.roofspring.storage.SequentPeak;
@@ -35,7 +36,7 @@ public final class SizeCommand extends AnswerCommand {
         double[] inflowM3 = catchment.catchment().inflowM3(catchment.filledRain().record().completeDepthsMm());
         double[] demandM3 = TankBalance.constantDemand(catchment.demandM3PerDay(), inflowM3.length);
         return switch (TankSizing.smallestTank(inflowM3, demandM3, catchment.rule(), targetRatio, () -> false)) {
-            case SizingAnswer.NoAnswer none -> new Outcome.NotComputable(List.of(new Outcome.Problem(reason(none))), List.of());
+            case SizingAnswer.NoAnswer none -> new Outcome.NotComputable(List.of(new Outcome.Problem(StorageTerms.reason(none))), List.of());
             case SizingAnswer.Sized sized -> sized(sized, SequentPeak.of(inflowM3, demandM3, 2));
         };
     }
@@ -52,16 +53,7 @@ public final class SizeCommand extends AnswerCommand {
                                 Source.definition("counted over the record")))
                 .number("sequentPeakVolume", "Sequent-peak storage", peakVolume,
                         Step.of("K", "largest running deficit, the record taken twice", "K(t) = max(0, K(t-1) + D - Q); max K", peakVolume,
-                                Source.published("Fair, Geyer and Okun, Water and Wastewater Engineering, mass-curve method")))
+                                StorageTerms.SEQUENT_PEAK))
                 .build();
-    }
-
-    private static String reason(SizingAnswer.NoAnswer none) {
-        return switch (none.reason()) {
-            case DEMAND_ABOVE_INFLOW -> "No tank reaches the target: the demand over the record, " + Quantity.of(none.demandM3(), Units.M3)
-                    + ", is more than the inflow, " + Quantity.of(none.inflowM3(), Units.M3) + "; more roof or less demand is needed.";
-            case NO_DEMAND -> "Nothing is demanded, so no reliability can be reached or missed.";
-            case TANK_BEYOND_RANGE -> "The tank would be larger than can be computed with (2 000 000 m3).";
-        };
     }
 }

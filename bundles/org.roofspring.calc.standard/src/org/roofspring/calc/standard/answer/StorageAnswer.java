@@ -19,9 +19,6 @@ import org.roofspring.storage.YieldRule;
 
 /** The daily balance of a tank over a record, in words. */
 public final class StorageAnswer {
-    private static final Source MODEL = Source.published("Fewkes and Butler, Simulating the performance of rainwater collection and "
-            + "reuse systems using behavioural models, Building Services Engineering Research and Technology, 2000; "
-            + "after Jenkins et al., Feasibility of rainwater collection systems in California, 1978");
     private static final Source COUNT = Source.definition("counted over the record");
 
     private StorageAnswer() {
@@ -61,9 +58,9 @@ public final class StorageAnswer {
         loss(answer, "leaked", "Leaked", totals.leakedM3(), "sum of each day's leakage");
         loss(answer, "toppedUp", "Brought in", totals.toppedUpM3(), "sum of the loads that came");
         result.volumetricReliability().ifPresent(share -> answer.number("volumetricReliability", "Share of demand supplied", share, Units.ONE,
-                Step.of("Rv", "volumetric reliability", "Y / D", Quantity.of(share), MODEL, supplied, demand)));
+                Step.of("Rv", "volumetric reliability", "Y / D", Quantity.of(share), StorageTerms.MODEL, supplied, demand)));
         result.timeReliability().ifPresent(share -> answer.number("timeReliability", "Share of days met in full", share, Units.ONE,
-                Step.of("Rt", "time reliability; days without demand are not counted", "n / N", Quantity.of(share), MODEL, full, asked)));
+                Step.of("Rt", "time reliability; days without demand are not counted", "n / N", Quantity.of(share), StorageTerms.MODEL, full, asked)));
         days(answer, "fullDays", "Days met in full", counts.fullDays(), "days with demand, all of it supplied");
         days(answer, "demandDays", "Days with demand", counts.demandDays(), "days with a demand above zero");
         days(answer, "emptyDays", "Days ending empty", counts.emptyDays(), "days that end with nothing to draw");
@@ -92,7 +89,7 @@ public final class StorageAnswer {
             name = "yield before spillage";
             formula = "Y = min(D, V + Q); V' = min(V + Q - Y, S)";
         }
-        return new Step("Y", "each day's yield, " + name, formula, List.of(volume("S", "capacity", capacityM3), start), "", null, MODEL);
+        return new Step("Y", "each day's yield, " + name, formula, List.of(volume("S", "capacity", capacityM3), start), "", null, StorageTerms.MODEL);
     }
 
     private static void days(AnswerBuilder answer, String id, String title, int days, String rule) {

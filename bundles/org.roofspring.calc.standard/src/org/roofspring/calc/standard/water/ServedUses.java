@@ -57,10 +57,11 @@ public record ServedUses(List<Use> uses, double yearlyM3, double busiestDayM3, d
     /** Share of the full amount on every day of the years. */
     private static double[] factors(UseCalendar calendar) {
         double[] factors = new double[YEARS.length * DAYS];
+        CalendarFactors ofCalendar = CalendarFactors.of(calendar);
         for (int year = 0; year < YEARS.length; year++) {
             LocalDate first = LocalDate.of(YEARS[year], 1, 1);
             for (int day = 0; day < DAYS; day++) {
-                factors[year * DAYS + day] = UseDemand.factor(calendar, first.plusDays(day));
+                factors[year * DAYS + day] = ofCalendar.on(first.plusDays(day));
             }
         }
         return factors;
