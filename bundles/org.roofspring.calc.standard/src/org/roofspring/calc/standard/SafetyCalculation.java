@@ -30,7 +30,10 @@ import org.roofspring.site.Tank;
 import org.roofspring.site.Use;
 import org.roofspring.site.snapshot.SiteSnapshot;
 
-/** What on this site can hurt someone or make someone ill, before any number: weight, depth, lead, mosquitoes, drinking. */
+/**
+ * What on this site can hurt someone or make someone ill, before any number: weight, depth, lead, mosquitoes,
+ * drinking.
+ */
 @Component
 @CalculationInfo(id = "site.safety", version = "2", title = "Safety of the site", reads = { "Roof", "Gutter", "Tank",
     "Siting", "Use" })
@@ -68,9 +71,11 @@ public final class SafetyCalculation implements Calculation {
             return;
         }
         Quantity mass = Quantity.of(tank.getCapacity().si() * WATER_KG_PER_M3, Units.KG);
-        findings.add(new Finding("fullMass", "Mass of the water in " + Names.of(tank) + " when full", tank.getId(), new FindingValue.Number(mass)));
+        findings.add(new Finding("fullMass", "Mass of the water in " + Names.of(tank) + " when full", tank.getId(),
+                new FindingValue.Number(mass)));
         workings.add(new Working("fullMass", tank.getId(), "Mass of the water when full",
-                List.of(Step.of("m", "mass of the water when full", "rho S", mass, Source.definition("density of water at 20 degC, IAPWS-95"),
+                List.of(Step.of("m", "mass of the water when full", "rho S", mass,
+                        Source.definition("density of water at 20 degC, IAPWS-95"),
                         new Input("rho", "density", Quantity.of(WATER_KG_PER_M3, Units.KG_PER_M3)),
                         Given.input("S", "capacity", tank, SitePackage.Literals.TANK__CAPACITY, tank.getCapacity())))));
     }
@@ -87,8 +92,10 @@ public final class SafetyCalculation implements Calculation {
         for (Use use : site.getUses()) {
             if (use.isInUse() && (use.getPurpose() == Purpose.DRINKING || use.getPurpose() == Purpose.COOKING)) {
                 cautions.add(new Caution("use.drinking", Severity.DANGER, use.getId(),
-                        "Roof water carries germs until it is treated: the water for {0} needs treatment, and a test before and after.", List.of(Names.of(use)), HEALTH,
-                        Source.published("Chubaka et al., 2018, doi 10.3390/pathogens7010021: E. coli in 28 of 53 tanks")));
+                        "Roof water carries germs until it is treated: the water for {0} needs treatment, and a test "
+                                + "before and after.", List.of(Names.of(use)), HEALTH,
+                        Source.published("Chubaka et al., 2018, doi 10.3390/pathogens7010021: E. coli in 28 of 53 "
+                                + "tanks")));
             }
         }
     }

@@ -14,7 +14,10 @@ import org.roofspring.calc.standard.drainage.TankGround;
 import org.roofspring.site.Tank;
 import org.roofspring.site.snapshot.SiteSnapshot;
 
-/** Where the tanks stand: neighbours that pollute, ground that bears them, water that lifts them, and their overflow. */
+/**
+ * Where the tanks stand: neighbours that pollute, ground that bears them, water that lifts them, and their
+ * overflow.
+ */
 @Component
 @CalculationInfo(id = "tank.siting", version = "1", title = "Siting of tanks", reads = { "Tank", "Siting" })
 public final class TankSitingCalculation implements Calculation {

@@ -90,7 +90,8 @@ class RoofDrainageTest {
     }
 
     private static double value(Outcome.Completed outcome, String id, String element, Unit unit) {
-        FindingValue value = outcome.finding(id, element).orElseThrow(() -> new AssertionError(id + "@" + element)).value();
+        FindingValue value = outcome.finding(id, element).orElseThrow(() -> new AssertionError(id + "@" + element))
+                .value();
         return ((FindingValue.Number) value).quantity().in(unit);
     }
 
@@ -214,7 +215,8 @@ class RoofDrainageTest {
         Outcome.Completed level = drainage(household(site -> gutter(site).setSlope(Quantity.of(0))));
         Outcome.Completed sloping = drainage(household(site -> { }));
         double capacity = value(level, "capacity", "gutter", Units.L_PER_S);
-        assertTrue(capacity > 0 && capacity < value(sloping, "capacity", "gutter", Units.L_PER_S), "level: " + capacity);
+        assertTrue(capacity > 0 && capacity < value(sloping, "capacity", "gutter", Units.L_PER_S),
+                "level: " + capacity);
         assertTrue(level.finding("uniformFullFlow", "gutter").isEmpty(), "no even depth without a slope");
     }
 
@@ -236,7 +238,8 @@ class RoofDrainageTest {
     void theNarrowestPartIsNamedAndRulesTheShare() {
         Outcome.Completed usual = drainage(household(site -> { }));
         Outcome.Completed pipe = drainage(household(site -> site.getDownpipes().getFirst().setBore(mm(25))));
-        Outcome.Completed outlet = drainage(household(site -> gutter(site).getOutlets().getFirst().setDiameter(mm(25))));
+        Outcome.Completed outlet = drainage(household(site -> gutter(site).getOutlets().getFirst()
+                .setDiameter(mm(25))));
         assertEquals("the gutter", text(usual));
         assertEquals("the downpipe", text(pipe));
         assertEquals("the outlet", text(outlet));
@@ -257,15 +260,18 @@ class RoofDrainageTest {
         Outcome.Completed end = drainage(household(site -> { }));
         Outcome.Completed middle = drainage(household(site -> gutter(site).getOutlets().getFirst()
                 .setPosition(Quantity.of(4, Units.M))));
-        assertEquals(value(end, "runoff", "gutter", Units.L_PER_S) / 2, value(middle, "runoff", "gutter", Units.L_PER_S), 1e-12);
-        assertEquals(value(end, "flow", "outlet", Units.L_PER_S), value(middle, "flow", "outlet", Units.L_PER_S), 1e-12);
+        assertEquals(value(end, "runoff", "gutter", Units.L_PER_S) / 2, value(middle, "runoff", "gutter",
+                Units.L_PER_S), 1e-12);
+        assertEquals(value(end, "flow", "outlet", Units.L_PER_S), value(middle, "flow", "outlet", Units.L_PER_S),
+                1e-12);
         assertTrue(value(middle, "collectionEfficiency", "roof", Units.ONE)
                 > value(end, "collectionEfficiency", "roof", Units.ONE));
     }
 
     @Test
     void aFreeEndHasNoOutletToLimitIt() {
-        Outcome.Completed free = drainage(household(site -> gutter(site).getOutlets().getFirst().setShape(OutletShape.FREE_END)));
+        Outcome.Completed free = drainage(household(site -> gutter(site).getOutlets().getFirst()
+                .setShape(OutletShape.FREE_END)));
         assertTrue(free.finding("capacity", "outlet").isEmpty());
         assertTrue(value(free, "wayCapacity", "gutter", Units.L_PER_S) > 0);
     }
@@ -295,7 +301,8 @@ class RoofDrainageTest {
 
     @Test
     void aLargerGutterNeverLowersTheSuppliedVolume() {
-        List<GutterProfile> profiles = List.of(GutterProfile.HALF_ROUND, GutterProfile.RECTANGULAR, GutterProfile.TRIANGULAR);
+        List<GutterProfile> profiles = List.of(GutterProfile.HALF_ROUND, GutterProfile.RECTANGULAR,
+                GutterProfile.TRIANGULAR);
         for (GutterProfile profile : profiles) {
             List<Double> suppliedM3 = new ArrayList<>();
             double before = 0;

@@ -133,7 +133,8 @@ class SafetyOfRoofsTest {
         // by hand: 46000 kg over 998.2 * 43 m2 * (1.6 - 0.6) m = 1.0717, less than 1.2
         siting[0].setGroundwaterDepth(Quantity.of(0.6, Units.M));
         Outcome.Completed answer = run(new TankSitingCalculation(), site);
-        assertEquals(46000 / (998.2 * 43), ((FindingValue.Number) answer.finding("upliftSafety", "cistern").orElseThrow()
+        assertEquals(46000 / (998.2 * 43), ((FindingValue.Number) answer.finding("upliftSafety",
+                "cistern").orElseThrow()
                 .value()).quantity().value(), 1e-12);
         assertTrue(codes(answer).contains("siting.flotation"));
         siting[0].setGroundwaterDepth(null);

@@ -49,7 +49,8 @@ record GutterCheck(Gutter gutter, Arriving water, List<OutletRun> runs, double e
 
     private static double limit(OutletRun run, Arriving water) {
         return water.peakM2() < LEAST_AREA_M2 ? MOST_INTENSITY_MM_PER_H : Math.min(MOST_INTENSITY_MM_PER_H,
-                CollectionEfficiency.limitMmPerH(Math.min(100, run.capacityM3PerS()), Math.min(1e6, water.peakM2()), 1));
+                CollectionEfficiency.limitMmPerH(Math.min(100, run.capacityM3PerS()), Math.min(1e6, water.peakM2()),
+                        1));
     }
 
     /** Checks gutters of one site against one storm and one record. Used by one thread. */

@@ -131,7 +131,8 @@ final class GutterFindings {
                         Source.definition("rational method"), new Input("Qw", "what it lets through",
                                 flow(check.worst().capacityM3PerS()))),
                 Step.of("e", "every day's rain is taken to gather in bursts like the design storm, which loses more "
-                        + "than milder days would; what falls faster than the limit is lost", "sum(P - excess) / sum(P)",
+                        + "than milder days would; what falls faster than the limit is lost",
+                                "sum(P - excess) / sum(P)",
                         Quantity.ofSi(check.efficiency(), Units.PERCENT), spread,
                         new Input("il", "limit", limit)));
         Quantity lost = Quantity.ofSi(check.lostM3PerYear(), Units.L);
@@ -143,7 +144,8 @@ final class GutterFindings {
                 + "25 mm wider of the same shape", Quantity.ofSi(gain, Units.L), Step.of("G",
                         "what that gutter loses less, with the same outlets and downpipes", "F - F'",
                         Quantity.ofSi(gain, Units.L), spread, new Input("F", "lost now", lost),
-                        new Input("F'", "lost by the wider one", Quantity.ofSi(check.lostM3PerYear() - gain, Units.L)))));
+                        new Input("F'", "lost by the wider one", Quantity.ofSi(check.lostM3PerYear() - gain,
+                                Units.L)))));
     }
 
     private void cautions(OutletRun worst) {
@@ -170,7 +172,8 @@ final class GutterFindings {
         AnswerBuilder outlet = new AnswerBuilder(run.reach().outlet().getId());
         Quantity arriving = flow(run.flowM3PerS());
         outlet.number("flow", "Flow in the design storm", arriving, Step.of("Q",
-                "its part of the gutter's water, by length", "Qall s / L", arriving, Source.definition("even gathering"),
+                "its part of the gutter's water, by length", "Qall s / L", arriving,
+                        Source.definition("even gathering"),
                 new Input("Qall", "of the gutter", flow(check.water().flowM3PerS(storm.intensityMmPerH()))),
                 new Input("s", "stretch", Quantity.of(run.reach().wholeM(), Units.M)),
                 new Input("L", "length of the gutter", check.gutter().getLength(), check.gutter().getId(), "length")));
@@ -183,7 +186,8 @@ final class GutterFindings {
                     "h(Qo) + surface = brim", carried, STANDARD,
                     new Input("D", "diameter", run.reach().outlet().getDiameter(), run.reach().outlet().getId(),
                             "diameter")))
-                    .number("utilisation", "Flow over capacity", utilisation, Units.ONE, Step.of("u", "flow over capacity",
+                    .number("utilisation", "Flow over capacity", utilisation, Units.ONE, Step.of("u",
+                            "flow over capacity",
                             "Q / Qo", Quantity.of(utilisation), Source.definition("ratio"),
                             new Input("Q", "flow", arriving), new Input("Qo", "capacity", carried)));
         }

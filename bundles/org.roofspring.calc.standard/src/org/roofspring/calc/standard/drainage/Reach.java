@@ -28,7 +28,8 @@ record Reach(GutterOutlet outlet, double longestM, double wholeM, int sides) {
         for (int i = 0; i < outlets.size(); i++) {
             double at = place(outlets.get(i), lengthM);
             if (at > lengthM) {
-                throw new IllegalArgumentException("an outlet lies at " + at + " m along a gutter of " + lengthM + " m");
+                throw new IllegalArgumentException("an outlet lies at " + at + " m along a gutter of " + lengthM
+                        + " m");
             }
             double above = i == 0 ? at : (at - place(outlets.get(i - 1), lengthM)) / 2;
             double below = i == outlets.size() - 1 ? lengthM - at : (place(outlets.get(i + 1), lengthM) - at) / 2;

@@ -37,7 +37,8 @@ record RoofArea(Roof roof, double planM2, double effectiveM2, double peakRatio, 
         if (!sloped) {
             Quantity area = Quantity.of(planM2, Units.M2);
             return new RoofArea(roof, planM2, planM2, peak, year, false, Step.of("Ae",
-                    "effective area; the plan area, for eaves length and slope are not given", "A", area, DRIVEN, plan));
+                    "effective area; the plan area, for eaves length and slope are not given", "A", area, DRIVEN,
+                            plan));
         }
         double eavesM = roof.getEavesLength().si();
         double widthM = planM2 / eavesM;

@@ -88,7 +88,8 @@ record RoofCollection(RoofArea area, double efficiency, boolean complete, double
     private static void litres(AnswerBuilder answer, String id, String title, double volumeM3, String formula,
             DesignStorm storm) {
         Quantity volume = Quantity.ofSi(volumeM3, Units.L);
-        answer.number(id, title, volume, Step.of(id.startsWith("lost") ? "F" : "G", title.toLowerCase(java.util.Locale.ROOT),
+        answer.number(id, title, volume, Step.of(id.startsWith("lost") ? "F" : "G",
+                title.toLowerCase(java.util.Locale.ROOT),
                 formula, volume, KernelTerms.source(storm.ratios().source())));
     }
 
@@ -113,7 +114,8 @@ record RoofCollection(RoofArea area, double efficiency, boolean complete, double
             double volume = gain ? roof.gainM3PerYear() : roof.lostM3PerYear();
             sum += volume;
             terms.add("V" + (terms.size() + 1));
-            inputs.add(new Input(terms.getLast(), "of " + Names.of(roof.area().roof()), Quantity.ofSi(volume, Units.L)));
+            inputs.add(new Input(terms.getLast(), "of " + Names.of(roof.area().roof()), Quantity.ofSi(volume,
+                    Units.L)));
         }
         Quantity all = Quantity.ofSi(sum, Units.L);
         answer.number(id, title, all, Step.of("V", "all roofs", String.join(" + ", terms), all, SUM,

@@ -138,7 +138,8 @@ public final class RoofToTank {
     }
 
     private void notChecked(NamedElement part, String reason) {
-        answer.caution(new Caution("drainage.not-checked", Severity.WARNING, part.getId(), "{0} cannot be checked: {1}.",
+        answer.caution(new Caution("drainage.not-checked", Severity.WARNING, part.getId(),
+                "{0} cannot be checked: {1}.",
                 List.of(Names.of(part), reason), "", Source.definition("what is known of the site")));
     }
 }

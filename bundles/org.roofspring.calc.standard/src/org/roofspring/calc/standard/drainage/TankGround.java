@@ -61,7 +61,8 @@ public final class TankGround {
     }
 
     private boolean inGround() {
-        return tank.getPlaceInGround() == PlaceInGround.BURIED || tank.getPlaceInGround() == PlaceInGround.PARTLY_BURIED;
+        return tank.getPlaceInGround() == PlaceInGround.BURIED
+                || tank.getPlaceInGround() == PlaceInGround.PARTLY_BURIED;
     }
 
     private void checked(String what, Runnable check) {
@@ -73,7 +74,8 @@ public final class TankGround {
     }
 
     private void notChecked(String what, String why) {
-        answer.caution(new Caution("siting.not-checked", Severity.INFO, tank.getId(), "The {0} of {1} is not checked: {2}.",
+        answer.caution(new Caution("siting.not-checked", Severity.INFO, tank.getId(),
+                "The {0} of {1} is not checked: {2}.",
                 List.of(what, Names.of(tank), why), "", KNOWN));
     }
 
@@ -147,7 +149,8 @@ public final class TankGround {
                     List.of(Names.of(tank), pressure, siting.getAllowedBearing()), ENGINEER, WEIGHT));
         }
         if (siting.getEmptyMass() == null) {
-            notChecked("own weight", "the mass of the empty tank is not given, so the pressure is that of the water alone");
+            notChecked("own weight",
+                    "the mass of the empty tank is not given, so the pressure is that of the water alone");
         }
     }
 
@@ -155,8 +158,8 @@ public final class TankGround {
         if (siting.getGroundwaterDepth() == null || siting.getBurialDepth() == null || siting.getBaseArea() == null
                 || siting.getEmptyMass() == null) {
             answer.caution(new Caution("siting.flotation-unknown", Severity.DANGER, tank.getId(),
-                    "Whether ground water lifts {0} when it is empty is not known: give the depth of ground water and of "
-                            + "the floor, the area of the base and the mass of the empty tank.",
+                    "Whether ground water lifts {0} when it is empty is not known: give the depth of ground water and "
+                            + "of the floor, the area of the base and the mass of the empty tank.",
                     List.of(Names.of(tank)), ENGINEER, KernelTerms.source(Flotation.SAFETY_SOURCE)));
             return;
         }
@@ -200,8 +203,8 @@ public final class TankGround {
     private void overflow() {
         if (siting.isSoakaway()) {
             answer.caution(new Caution("siting.soakaway", Severity.INFO, tank.getId(),
-                    "The soakaway of {0} must hold the storm with the tank full and be half empty again in {1}; the soil's "
-                            + "infiltration must be found by a trial pit.",
+                    "The soakaway of {0} must hold the storm with the tank full and be half empty again in {1}; the "
+                            + "soil's infiltration must be found by a trial pit.",
                     List.of(Names.of(tank), Quantity.ofSi(Soakaway.HALF_EMPTY_S, Units.H)),
                     "Ask an engineer, and the local code.", KernelTerms.source(Soakaway.SOURCE)));
         }

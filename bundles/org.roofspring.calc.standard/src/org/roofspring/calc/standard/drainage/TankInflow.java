@@ -87,7 +87,8 @@ public final class TankInflow {
         }
         double roofs = roofsM3PerS.applyAsDouble(tank);
         if (roofs > 0) {
-            inlets.add(new Input("Qr", "off the roofs in the design storm, as much as the gutters let through", flow(roofs)));
+            inlets.add(new Input("Qr", "off the roofs in the design storm, as much as the gutters let through",
+                    flow(roofs)));
         }
         for (Pump pump : site.getPumps()) {
             OptionalDouble pumped = pump.isInUse() && paths.deliveredTank(pump).filter(tank::equals).isPresent()
@@ -100,7 +101,8 @@ public final class TankInflow {
             if (upper.isInUse() && upper.getOverflowsTo() == tank && upper != tank) {
                 double spilt = inlets(upper, seen).stream().mapToDouble(input -> input.value().si()).sum();
                 if (spilt > 0) {
-                    inlets.add(new Input("Qs" + inlets.size(), "spilt by " + Names.of(upper) + " when full", flow(spilt)));
+                    inlets.add(new Input("Qs" + inlets.size(), "spilt by " + Names.of(upper) + " when full",
+                            flow(spilt)));
                 }
             }
         }
@@ -161,8 +163,8 @@ public final class TankInflow {
                         new Input("o", "open share", Quantity.of(MESH_OPEN_RATIO))));
         if (tank.getVentArea() != null && tank.getVentArea().si() < neededM2) {
             answer.caution(new Caution("tank.vent-small", Severity.WARNING, tank.getId(),
-                    "The vent of {0} is {1} and needs {2}: pressure or suction may crack it, and air will leave through "
-                            + "the overflow's water seal.", List.of(Names.of(tank), tank.getVentArea(), needed), "",
+                    "The vent of {0} is {1} and needs {2}: pressure or suction may crack it, and air will leave "
+                            + "through the overflow's water seal.", List.of(Names.of(tank), tank.getVentArea(), needed), "",
                     KernelTerms.source(Vent.PRESSURE_SOURCE)));
         }
     }
@@ -176,7 +178,8 @@ public final class TankInflow {
                 new Input("v", "velocity", Quantity.of(CalmedInlet.DEFAULT_VELOCITY_M_PER_S, Units.M_PER_S))));
         if (!tank.isCalmedInlet()) {
             answer.caution(new Caution("tank.inlet-stirs", Severity.INFO, tank.getId(),
-                    "Water that falls into {0} stirs up its sediment; lead it to a mouth of {1} turned up near the floor.",
+                    "Water that falls into {0} stirs up its sediment; lead it to a mouth of {1} turned up near the "
+                            + "floor.",
                     List.of(Names.of(tank), mouth), "", KernelTerms.source(CalmedInlet.VELOCITY_SOURCE)));
         }
     }

@@ -24,8 +24,9 @@ import org.roofspring.site.SitePackage;
 import org.roofspring.site.Tank;
 
 /**
- * What is said of downpipes, screens, diverters and of the flow into tanks. Each method throws an {@link IllegalArgumentException}, in words
- * that follow the part's name and a colon, when something is missing or cannot be.
+ * What is said of downpipes, screens, diverters and of the flow into tanks. Each method throws an
+ * {@link IllegalArgumentException}, in words that follow the part's name and a colon, when something is missing or
+ * cannot be.
  */
 final class WayFindings {
     private static final Source STANDARD = Source.fromMemory("EN 12056-3:2000, downpipes, after Wyly and Eaton");
@@ -53,7 +54,8 @@ final class WayFindings {
                         Given.input("d", "bore", pipe, SitePackage.Literals.DOWNPIPE__BORE, pipe.getBore()),
                         Given.input("f", "share of the bore filled", pipe, SitePackage.Literals.DOWNPIPE__FILL_SHARE,
                                 Quantity.of(kernel.fillRatio()))))
-                .number("utilisation", "Flow over capacity", utilisation, Units.ONE, ratio(utilisation, arriving, carried));
+                .number("utilisation", "Flow over capacity", utilisation, Units.ONE, ratio(utilisation, arriving,
+                        carried));
         if (utilisation > 1) {
             answer.caution(new Caution("downpipe.overloaded", Severity.WARNING, pipe.getId(),
                     "{0} carries {1} and {2} arrive in the design storm; the water backs up into the gutter.",
@@ -92,7 +94,8 @@ final class WayFindings {
                                 Given.input("b", "blocked share", screen, SitePackage.Literals.SCREEN__BLOCKED_SHARE,
                                         Quantity.of(kernel.blockedRatio())),
                                 new Input("h", "depth", Quantity.ofSi(SCREEN_HEAD_M, Units.CM))))
-                .number("utilisation", "Flow over capacity", utilisation, Units.ONE, ratio(utilisation, arriving, carried));
+                .number("utilisation", "Flow over capacity", utilisation, Units.ONE, ratio(utilisation, arriving,
+                        carried));
         if (utilisation > 1) {
             Quantity needed = Quantity.ofSi(kernel.areaForM2(arriving.si()), Units.CM2);
             answer.caution(new Caution("screen.overloaded", Severity.WARNING, screen.getId(),
@@ -154,7 +157,8 @@ final class WayFindings {
         return Step.of("Q", "flow off the roofs that drain to it", "C i Ae", flow, Source.definition("rational method"),
                 new Input("C", "share that runs off at the peak", Quantity.of(water.peakRatio())),
                 new Input("i", "design intensity", Quantity.of(intensityMmPerH, Units.MM_PER_H)),
-                new Input("Ae", "effective area, without what spills over gutters on the way", Quantity.of(water.effectiveM2(), Units.M2)));
+                new Input("Ae", "effective area, without what spills over gutters on the way",
+                        Quantity.of(water.effectiveM2(), Units.M2)));
     }
 
     private static Step ratio(double utilisation, Quantity arriving, Quantity carried) {
