@@ -58,12 +58,12 @@ public final class RoofToTankView extends SessionView {
         tree.setContentProvider(new WayContent(() -> shown));
         tree.setComparer(new WayContent.ByPath());
         Palette palette = Palette.of(tree.getControl());
-        column(layout, "Part", SWT.LEFT, new WayLabels(WayLabels.PART, palette), new ColumnWeightData(3, 200));
+        column(layout, "Part", SWT.LEFT, new WayLabels(WayLabels.PART, palette), new ColumnWeightData(2, 180));
         column(layout, "Arrives", SWT.RIGHT, new WayLabels(WayLabels.ARRIVES, palette), pixels(80));
-        column(layout, "Gets through", SWT.RIGHT, new WayLabels(WayLabels.CARRIES, palette), pixels(90));
+        column(layout, "Gets through", SWT.RIGHT, new WayLabels(WayLabels.CARRIES, palette), pixels(105));
         column(layout, "Used", SWT.RIGHT, new WayLabels(WayLabels.USED, palette), pixels(60));
-        column(layout, "", SWT.LEFT, new WayBar(palette, BAR_COLUMN), pixels(120));
-        column(layout, "In words", SWT.LEFT, new WayLabels(WayLabels.WORDS, palette), new ColumnWeightData(4, 200));
+        column(layout, "", SWT.LEFT, new WayBar(palette, BAR_COLUMN), pixels(90));
+        column(layout, "In words", SWT.LEFT, new WayLabels(WayLabels.WORDS, palette), new ColumnWeightData(4, 220));
         ColumnViewerToolTipSupport.enableFor(tree);
         tree.addPostSelectionChangedListener(this::selected);
         tree.addDoubleClickListener(event -> openWorkings());
@@ -107,8 +107,10 @@ public final class RoofToTankView extends SessionView {
         Optional<String> intensity = session.site().getRain() == null ? Optional.empty()
                 : session.live().results().finding("roof.drainage", "intensity", session.site().getRain().getId())
                         .map(finding -> FindingWords.of(finding.value(), session.format()));
-        return intensity.map(words -> "Design storm of " + words + ". Select a part to see it in the form; double-click "
-                + "it for its workings.").orElse("There is no design storm yet; the Problems part says what is missing.");
+        return intensity.map(words -> "Design storm of " + words
+                + ". Select a part to see it in the form; double-click "
+                + "it for its workings.")
+                .orElse("There is no design storm yet; the Problems part says what is missing.");
     }
 
     @Override
@@ -129,7 +131,8 @@ public final class RoofToTankView extends SessionView {
             boolean selected = tree.getStructuredSelection().getFirstElement() instanceof WayLine now
                     && now.elementId().equals(element.getId());
             if (!selected) {
-                shown.stream().flatMap(WayLine::all).filter(line -> line.elementId().equals(element.getId())).findFirst()
+                shown.stream().flatMap(WayLine::all).filter(line -> line.elementId().equals(element.getId()))
+                        .findFirst()
                         .ifPresentOrElse(line -> tree.setSelection(new StructuredSelection(line), true),
                                 () -> tree.setSelection(StructuredSelection.EMPTY));
             }

@@ -1,7 +1,9 @@
 package org.roofspring.ui.parts.drainage;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -30,11 +32,13 @@ final class WayLines {
     private final SiteResults results;
     private final QuantityFormat format;
     private final boolean stale;
+    private final Map<String, String> roofNames = new HashMap<>();
 
     private WayLines(SiteSession session) {
         results = session.live().results();
         format = session.format();
         stale = session.live().outOfDate(DRAINAGE);
+        session.site().getRoofs().forEach(roof -> roofNames.put(roof.getId(), Words.name(roof)));
     }
 
     /** One line for each roof in use, with its way below it. */
@@ -88,8 +92,19 @@ final class WayLines {
         String used = utilisation.isPresent()
                 ? format.format(Quantity.of(Math.round(utilisation.getAsDouble() * 100), Units.PERCENT)) : "";
         String shownBy = utilisation.isPresent() ? UTILISATION : part instanceof FirstFlushDiverter ? "volume" : flow;
-        return new WayLine(path, part.eClass(), Words.name(part), text(part, flow), text(part, "capacity"), utilisation,
+        return new WayLine(path, part.eClass(), shortName(part, path), text(part, flow), text(part, "capacity"),
+                utilisation,
                 used, words(part, utilisation), stale, key(part, shownBy), onward);
+    }
+
+    /** Its name without that of the roof above it: a gutter is often named after its roof. */
+    private String shortName(NamedElement part, List<String> path) {
+        String name = Words.name(part);
+        String roof = roofNames.getOrDefault(path.getFirst(), "") + ", ";
+        if (roof.length() == 2 || !name.startsWith(roof) || name.length() == roof.length()) {
+            return name;
+        }
+        return Character.toUpperCase(name.charAt(roof.length())) + name.substring(roof.length() + 1);
     }
 
     private String words(NamedElement part, OptionalDouble utilisation) {
