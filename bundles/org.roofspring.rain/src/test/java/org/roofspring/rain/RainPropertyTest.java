@@ -1,6 +1,7 @@
 package org.roofspring.rain;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -17,6 +18,7 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -259,5 +261,12 @@ class RainPropertyTest {
             assertTrue(clear.getMessage().startsWith("noise"), clear.getMessage());
             assertTrue(clear.getMessage().lines().count() == 1, clear.getMessage());
         }
+    }
+
+    /** What follows a closed quote is met when the reader looks whether the row before is the last and may be cut. */
+    @Example
+    void brokenRowAfterTheLastWholeOneIsAFault() throws IOException {
+        byte[] bytes = "date,precipitation\n2001-01-01,1.0\n2001-01-02,2.0\n\"2001-01-03\"x,3.0".getBytes(StandardCharsets.UTF_8);
+        assertThrows(RainFormatException.class, () -> RainReader.read("quote", bytes, ReadOptions.AUTO, () -> false));
     }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.NoSuchElementException;
 import java.util.OptionalInt;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 /**
@@ -98,12 +99,21 @@ final class CsvRows {
         if (count++ % ROWS_BETWEEN_POLLS == 0) {
             file.poll();
         }
+        if (!hasMore()) {
+            return false;
+        }
+        row = orFault(rows::next);
+        return true;
+    }
+
+    private boolean hasMore() {
+        return orFault(rows::hasNext);
+    }
+
+    /** The reader finds an unclosed quote or an endless field only as it gets there, in whichever call that is. */
+    private <T> T orFault(Supplier<T> read) {
         try {
-            if (!rows.hasNext()) {
-                return false;
-            }
-            row = rows.next();
-            return true;
+            return read.get();
         } catch (CsvParseException | NoSuchElementException e) {
             throw (RuntimeException) file.fault(row == null ? 1 : line() + 1, 0, "a field is too long or its quotes do not close",
                     "fields in closed double quotes are accepted").initCause(e);
@@ -122,7 +132,7 @@ final class CsvRows {
 
     /** Whether the current row is the last of a file that does not end with a line end, so that it may be cut. */
     boolean mayBeCut() {
-        return !endsWithLineEnd && !rows.hasNext();
+        return !endsWithLineEnd && !hasMore();
     }
 
     /** The column of a name, in any case of letters. */
