@@ -22,8 +22,9 @@ public class RainFormatException extends IllegalArgumentException {
      * @param accepted what is accepted
      */
     public RainFormatException(String file, long line, int column, String problem, String accepted) {
-        super(file + (line > 0 ? ", line " + line : "") + (column > 0 ? ", column " + column : "") + ": " + problem
-                + "; " + accepted);
+        // one sentence on one line, whatever the file holds
+        super((file + (line > 0 ? ", line " + line : "") + (column > 0 ? ", column " + column : "") + ": " + problem
+                + "; " + accepted).replaceAll("\\p{Cntrl}+", " "));
         this.file = file;
         this.line = line;
         this.column = column;

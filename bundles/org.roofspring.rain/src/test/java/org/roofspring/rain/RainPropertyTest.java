@@ -241,7 +241,8 @@ class RainPropertyTest {
         }
     }
 
-    @Property(tries = 500)
+    /** The seed is fixed: what a build finds must not depend on the day; other seeds are for a longer run by hand. */
+    @Property(tries = 500, seed = "20261125")
     void noiseIsAFaultAndNothingElse(@ForAll long seed) throws IOException {
         Random random = new Random(seed);
         Path source = List.of(TestFiles.RESOURCES.resolve("invented.dly"), TestFiles.SEATTLE,
