@@ -18,6 +18,8 @@ import org.roofspring.ui.session.Drafts;
  */
 final class TextField extends Field {
     private static final int LINES = 3;
+    private static final int WIDTH_OF_VALUES = 150;
+    private static final int WIDTH_OF_WORDS = 180;
 
     private final EAttribute attribute;
     private final boolean manyLines;
@@ -54,12 +56,13 @@ final class TextField extends Field {
     void layOut(GridData data) {
         if (manyLines) {
             data.heightHint = LINES * text.getLineHeight();
+            data.widthHint = WIDTH_OF_WORDS;
         } else if (FeatureFacts.isQuantity(attribute) || attribute.getEAttributeType().getInstanceClass() != String.class) {
-            data.widthHint = 150;
+            data.widthHint = WIDTH_OF_VALUES;
             data.grabExcessHorizontalSpace = false;
             data.horizontalAlignment = SWT.BEGINNING;
         } else {
-            data.widthHint = 180;
+            data.widthHint = WIDTH_OF_WORDS;
         }
     }
 
