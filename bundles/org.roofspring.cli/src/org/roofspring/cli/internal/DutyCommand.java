@@ -2,116 +2,31 @@ package org.roofspring.cli.internal;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.OptionalDouble;
 
 import org.roofspring.calc.Outcome;
 import org.roofspring.calc.standard.answer.DutyAnswer;
-import org.roofspring.hydraulics.Atmosphere;
-import org.roofspring.hydraulics.HeadLoss;
-import org.roofspring.hydraulics.PipeRun;
-import org.roofspring.hydraulics.WaterProperties;
 import org.roofspring.hydraulics.pump.PumpFile;
 import org.roofspring.hydraulics.pump.PumpSet;
-import org.roofspring.hydraulics.pump.Suction;
 import org.roofspring.hydraulics.pump.SystemCurve;
-import org.roofspring.quantity.Quantity;
-import org.roofspring.quantity.Units;
 
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Where a pump settles on a pipe run. */
 @Command(name = "duty", description = "Duty point of a pump on a rising main.")
 public final class DutyCommand extends AnswerCommand {
-    @Option(names = "--pump", required = true, paramLabel = "FILE", description = "CSV with units in the header, such as flow[L/s],head[m],efficiency[%%],npshr[m]")
+    @Option(names = "--pump", required = true, paramLabel = "FILE",
+            description = "CSV with units in the header, such as flow[L/s],head[m],efficiency[%%],npshr[m]")
     private Path pump;
 
-    @Option(names = "--static-head", required = true, converter = QuantityOption.Length.class,
-            description = "from the suction water level to the discharge level, whole")
-    private Quantity staticHead;
-
-    @Option(names = "--bore", required = true, converter = QuantityOption.Length.class, description = "inner diameter of the delivery")
-    private Quantity bore;
-
-    @Option(names = "--length", required = true, converter = QuantityOption.Length.class, description = "length of the delivery")
-    private Quantity length;
-
-    @Option(names = "--roughness", defaultValue = "0.0015mm", converter = QuantityOption.Length.class, description = "of both pipes [${DEFAULT-VALUE}]")
-    private Quantity roughness;
-
-    @Option(names = "--fittings", defaultValue = "0", converter = QuantityOption.Ratio.class, description = "sum of K of the delivery [${DEFAULT-VALUE}]")
-    private Quantity fittings;
-
-    @Option(names = "--temperature", defaultValue = "20degC", converter = QuantityOption.Temperature.class, description = "of the water [${DEFAULT-VALUE}]")
-    private Quantity temperature;
-
-    @Option(names = "--altitude", defaultValue = "0m", converter = QuantityOption.Length.class, description = "above sea level [${DEFAULT-VALUE}]")
-    private Quantity altitude;
-
-    @Option(names = "--suction-lift", defaultValue = "0m", converter = QuantityOption.Length.class,
-            description = "part of the static head below the pump; negative where flooded [${DEFAULT-VALUE}]")
-    private Quantity suctionLift;
-
-    @Option(names = "--suction-bore", converter = QuantityOption.Length.class, description = "inner diameter of the suction")
-    private Quantity suctionBore;
-
-    @Option(names = "--suction-length", converter = QuantityOption.Length.class, description = "length of the suction")
-    private Quantity suctionLength;
-
-    @Option(names = "--suction-fittings", converter = QuantityOption.Ratio.class, description = "sum of K of the suction")
-    private Quantity suctionFittings;
-
-    @Option(names = "--series", defaultValue = "1", description = "equal pumps in series [${DEFAULT-VALUE}]")
-    private int series;
-
-    @Option(names = "--parallel", defaultValue = "1", description = "equal pumps in parallel [${DEFAULT-VALUE}]")
-    private int parallel;
-
-    @Option(names = "--speed", defaultValue = "1.0", converter = QuantityOption.Ratio.class, description = "speed over the measured speed [${DEFAULT-VALUE}]")
-    private Quantity speed;
-
-    @Option(names = "--motor-efficiency", converter = QuantityOption.Ratio.class, description = "of the motor, such as 85%%")
-    private Quantity motorEfficiency;
+    @Mixin
+    private LineOptions line;
 
     @Override
     Outcome answer() throws IOException {
-        double temperatureC = Check.between("--temperature", temperature,
-                Quantity.of(WaterProperties.LOWEST_TEMPERATURE_C, Units.DEG_C), Quantity.of(WaterProperties.HIGHEST_TEMPERATURE_C, Units.DEG_C));
-        double altitudeM = Check.between("--altitude", altitude,
-                Quantity.of(Atmosphere.LOWEST_ALTITUDE_M, Units.M), Quantity.of(Atmosphere.HIGHEST_ALTITUDE_M, Units.M));
-        WaterProperties water = WaterProperties.at(temperatureC);
-        PipeRun delivery = run("--bore", bore, "--length", length, "--fittings", fittings);
-        SystemCurve system = new SystemCurve(staticHead.si(), delivery.carrying(water), new Suction(suctionLift.si(), suctionLoss(water)), water,
-                Atmosphere.pressurePa(altitudeM));
-        PumpSet pumps = PumpSet.single(PumpFile.read(InputFiles.existing("pump file", pump))).atSpeed(Check.positive("--speed", speed))
-                .inSeries(atLeastOne("--series", series)).inParallel(atLeastOne("--parallel", parallel));
-        if (motorEfficiency != null) {
-            Check.positive("--motor-efficiency", motorEfficiency);
-            pumps = pumps.withMotorEfficiency(Check.between("--motor-efficiency", motorEfficiency, Quantity.of(0), Quantity.of(1)));
-        }
+        SystemCurve system = line.system();
+        PumpSet pumps = line.arranged(PumpFile.read(InputFiles.existing("pump file", pump)));
         return DutyAnswer.of(null, pumps, system);
-    }
-
-    private HeadLoss suctionLoss(WaterProperties water) {
-        if (suctionBore == null && suctionLength == null && suctionFittings == null) {
-            return HeadLoss.none();
-        }
-        if (suctionBore == null) {
-            throw new Failures.BadInputException("--suction-bore is missing; a suction run needs its bore");
-        }
-        return run("--suction-bore", suctionBore, "--suction-length", suctionLength == null ? Quantity.of(0, Units.M) : suctionLength,
-                "--suction-fittings", suctionFittings == null ? Quantity.of(0) : suctionFittings).carrying(water);
-    }
-
-    private PipeRun run(String boreOption, Quantity runBore, String lengthOption, Quantity runLength, String fittingsOption, Quantity runFittings) {
-        return new PipeRun(Check.positive(boreOption, runBore), Check.notNegative(lengthOption, runLength),
-                Check.notNegative("--roughness", roughness), Check.notNegative(fittingsOption, runFittings));
-    }
-
-    private static int atLeastOne(String option, int count) {
-        if (count < 1) {
-            throw new Failures.BadInputException(option + " is " + count + "; one or more is accepted");
-        }
-        return count;
     }
 }

@@ -13,7 +13,8 @@ import picocli.CommandLine.Spec;
         synopsisSubcommandLabel = "COMMAND",
         subcommands = { RainCommand.class, StorageCommand.class, SizeCommand.class, IntensityCommand.class,
                 GutterCommand.class, FirstFlushCommand.class, PipeCommand.class, DutyCommand.class,
-                DisinfectCommand.class, TrainCommand.class, AppraiseCommand.class },
+                PumpsCommand.class, GravityCommand.class, DisinfectCommand.class, TrainCommand.class,
+                AppraiseCommand.class },
         footer = { "", "Exit status: 0 done; 1 internal fault; 2 wrong usage or bad input; 3 sound input without an answer." })
 public final class RootCommand implements Runnable {
     @Spec

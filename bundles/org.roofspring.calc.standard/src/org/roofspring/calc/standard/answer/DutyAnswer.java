@@ -25,6 +25,10 @@ import org.roofspring.quantity.Units;
 
 /** Where a pump settles on its system, in words. */
 public final class DutyAnswer {
+    static final String ELECTRICITY = "Electricity beside water: a 30 mA residual-current device, earthing and a dry-run"
+            + " cut-out belong to every pump; never work on it live.";
+    static final String ELECTRICIAN = "Ask a licensed electrician and follow the local code.";
+    static final Source ELECTRICITY_SOURCE = Source.fromMemory("IEC 60364");
     private static final Source MEASURED = Source.definition("read from the measured points, joined by a curve that keeps their shape");
     private static final Source POWER = Source.definition("power given to the water");
     private static final Source MARGIN = Source.fromMemory("ANSI/HI 9.6.1, Rotodynamic pumps, guideline for NPSH margin");
@@ -158,9 +162,8 @@ public final class DutyAnswer {
                         Source.commonPractice("preferred range about the best-efficiency flow")));
             }
         });
-        cautions.add(new Caution("pump.electricity", Severity.DANGER, elementId,
-                "Electricity beside water: a 30 mA residual-current device, earthing and a dry-run cut-out belong to every pump; never work on it live.", List.of(),
-                "Ask a licensed electrician and follow the local code.", Source.fromMemory("IEC 60364")));
+        cautions.add(new Caution("pump.electricity", Severity.DANGER, elementId, ELECTRICITY, List.of(), ELECTRICIAN,
+                ELECTRICITY_SOURCE));
         return cautions;
     }
 }

@@ -17,14 +17,24 @@ import org.roofspring.hydraulics.pump.WorkingRange;
 import org.roofspring.hydraulics.pump.WorkingRange.StateDuty;
 import org.roofspring.quantity.Quantity;
 import org.roofspring.quantity.QuantityFormat;
+import org.roofspring.quantity.Unit;
 import org.roofspring.quantity.Units;
-import org.roofspring.site.PumpData;
 
 /** One pump on the line it is meant for: where it works by design and over the range, and what speaks against it. */
-final class CandidateReview {
+public final class CandidateReview {
     /** Shares of the best-efficiency flow within which a pump is usually run; common practice, no source. */
     private static final double LEAST_OF_BEST = 0.7;
     private static final double MOST_OF_BEST = 1.2;
+
+    /**
+     * What a motor bears.
+     *
+     * @param ratedPower on its plate, or null where not known
+     * @param maxStarts  in a time, or null where not known
+     */
+    public record Limits(Quantity ratedPower, Quantity maxStarts) {
+        public static final Limits UNKNOWN = new Limits(null, null);
+    }
 
     /**
      * What is asked of a pump apart from its line.
@@ -35,10 +45,13 @@ final class CandidateReview {
      * @param suppliedS    time with power in a mean day [s]
      * @param energyPrice  price of energy, or null
      */
-    record Service(double yearlyM3, double busiestDayM3, OptionalDouble switchM3, double suppliedS, Quantity energyPrice) {
+    public record Service(double yearlyM3, double busiestDayM3, OptionalDouble switchM3, double suppliedS,
+            Quantity energyPrice) {
+        /** Nothing is known but the line. */
+        public static final Service UNKNOWN = new Service(0, 0, OptionalDouble.empty(), 86_400, null);
     }
 
-    private final PumpData data;
+    private final Limits limits;
     private final List<StateDuty> duties;
     private final Service service;
     private final Optional<DutyPoint> design;
@@ -46,12 +59,12 @@ final class CandidateReview {
     private final List<StateDuty> failures = new ArrayList<>();
 
     /**
-     * @param data    in the site
+     * @param limits  of its motor
      * @param range   over all states, the design state first
      * @param service what is asked of it
      */
-    CandidateReview(PumpData data, WorkingRange range, Service service) {
-        this.data = data;
+    public CandidateReview(Limits limits, WorkingRange range, Service service) {
+        this.limits = limits;
         this.duties = range.duties();
         this.service = service;
         this.design = duties.get(0).outcome().working();
@@ -60,17 +73,13 @@ final class CandidateReview {
         }
     }
 
-    PumpData data() {
-        return data;
-    }
-
     /** Where it works in the design state. */
-    Optional<DutyPoint> design() {
+    public Optional<DutyPoint> design() {
         return design;
     }
 
     /** Why it does not work in the design state, or what there is to mind about its duty point. */
-    String designReason() {
+    public String designReason() {
         return duties.get(0).outcome().reason();
     }
 
@@ -89,37 +98,73 @@ final class CandidateReview {
     }
 
     /** Span of the flow [m3/s]. */
-    Optional<Band> flowM3PerS() {
+    public Optional<Band> flowM3PerS() {
         return band(duty -> OptionalDouble.of(duty.flowM3PerS()));
     }
 
-    Optional<Quantity> yearlyEnergy() {
-        return design().map(DutyPoint::specificEnergyJPerM3).filter(OptionalDouble::isPresent)
-                .map(energy -> Quantity.ofSi(PumpOperation.energyJ(service.yearlyM3(), energy.getAsDouble()), Units.KWH));
+    /** Flow in the design state. */
+    public Optional<Quantity> flow() {
+        return design.map(duty -> Quantity.ofSi(duty.flowM3PerS(), Units.L_PER_S));
     }
 
-    Optional<Quantity> yearlyCost() {
+    /** Head in the design state. */
+    public Optional<Quantity> head() {
+        return design.map(duty -> Quantity.of(duty.headM(), Units.M));
+    }
+
+    /** Efficiency in the design state, where measured. */
+    public Optional<Quantity> efficiency() {
+        return known(DutyPoint::efficiency, 0, Units.PERCENT);
+    }
+
+    /** How far the flow is from that of the best efficiency, as a share of it. */
+    public Optional<Quantity> offBest() {
+        return known(DutyPoint::flowOverBest, -1, Units.PERCENT);
+    }
+
+    /** Power taken by the motor, else at the shaft. */
+    public Optional<Quantity> power() {
+        return known(duty -> duty.inputPowerW().isPresent() ? duty.inputPowerW() : duty.shaftPowerW(), 0, Units.W);
+    }
+
+    /** Energy for each volume, at the motor or else at the shaft. */
+    public Optional<Quantity> specificEnergy() {
+        return known(DutyPoint::specificEnergyJPerM3, 0, Units.WH_PER_M3);
+    }
+
+    private Optional<Quantity> known(Function<DutyPoint, OptionalDouble> value, double shift, Unit unit) {
+        return design.map(value).filter(OptionalDouble::isPresent)
+                .map(known -> Quantity.ofSi(known.getAsDouble() + shift, unit));
+    }
+
+    /** Energy for the volume of a year. */
+    public Optional<Quantity> yearlyEnergy() {
+        return specificEnergy()
+                .map(energy -> Quantity.ofSi(PumpOperation.energyJ(service.yearlyM3(), energy.si()), Units.KWH));
+    }
+
+    public Optional<Quantity> yearlyCost() {
         return service.energyPrice() == null ? Optional.empty()
                 : yearlyEnergy().map(energy -> Quantity.of(energy.value() * service.energyPrice().value(), Units.MONEY));
     }
 
-    Optional<Quantity> timeToFill() {
+    public Optional<Quantity> timeToFill() {
         return design().isEmpty() || service.switchM3().isEmpty() ? Optional.empty()
                 : Optional.of(Quantity.ofSi(service.switchM3().getAsDouble() / design().get().flowM3PerS(), Units.MIN));
     }
 
-    Optional<Quantity> startsPerDay() {
+    public Optional<Quantity> startsPerDay() {
         return service.switchM3().isEmpty() ? Optional.empty()
                 : Optional.of(Quantity.of(service.busiestDayM3() / service.switchM3().getAsDouble(), Units.PER_D));
     }
 
-    /** NPSH available over required in the worst state [m]. */
-    OptionalDouble worstNpshMarginM() {
-        return band(DutyPoint::npshMarginM).map(band -> OptionalDouble.of(band.low())).orElse(OptionalDouble.empty());
+    /** Least NPSH margin of all states, where NPSH required was measured. */
+    public Optional<Quantity> worstNpshMargin() {
+        return band(DutyPoint::npshMarginM).map(margin -> Quantity.of(margin.low(), Units.M));
     }
 
     /** Good where nothing speaks against it, bad where it does not do the work. */
-    Verdict verdict() {
+    public Verdict verdict() {
         List<String> bad = new ArrayList<>();
         List<String> doubts = new ArrayList<>();
         duty(bad, doubts);
@@ -133,7 +178,8 @@ final class CandidateReview {
         reasons.addAll(doubts);
         return !bad.isEmpty() ? new Verdict(Level.BAD, "Not suited", reasons)
                 : !doubts.isEmpty() ? new Verdict(Level.CONDITIONAL, "With reserve", reasons)
-                : new Verdict(Level.GOOD, "Suited", List.of("works in all " + duties.size() + " states"));
+                : new Verdict(Level.GOOD, "Suited", List.of(duties.size() > 1
+                ? "works in all " + duties.size() + " states" : "works on this line"));
     }
 
     private void duty(List<String> bad, List<String> doubts) {
@@ -157,14 +203,15 @@ final class CandidateReview {
     }
 
     private void suction(List<String> bad, List<String> doubts) {
-        OptionalDouble worst = worstNpshMarginM();
+        Optional<Quantity> worst = worstNpshMargin();
+        String when = duties.size() > 1 ? " in the worst state" : "";
         if (worst.isEmpty()) {
             doubts.add("NPSH required was not measured at its flow, so its suction is not checked");
-        } else if (worst.getAsDouble() < 0) {
-            bad.add("it cavitates: on the worst day NPSH available is " + shown(Quantity.of(-worst.getAsDouble(), Units.M))
-                    + " short of what it requires");
+        } else if (worst.get().value() < 0) {
+            bad.add("it cavitates: NPSH available is " + shown(Quantity.of(-worst.get().value(), Units.M))
+                    + " short of what it requires" + when);
         } else if (working.stream().anyMatch(CandidateReview::isThin)) {
-            doubts.add("its NPSH margin of " + shown(Quantity.of(worst.getAsDouble(), Units.M)) + " on the worst day is thin");
+            doubts.add("its NPSH margin of " + shown(worst.get()) + when + " is thin");
         }
     }
 
@@ -185,9 +232,9 @@ final class CandidateReview {
 
     private void motor(List<String> doubts) {
         double shaftW = band(DutyPoint::shaftPowerW).map(Band::high).orElse(0.0);
-        if (data.getRatedPower() != null && shaftW > data.getRatedPower().si()) {
+        if (limits.ratedPower() != null && shaftW > limits.ratedPower().si()) {
             doubts.add("it asks " + shown(Quantity.of(shaftW, Units.W)) + " of a motor rated at "
-                    + shown(data.getRatedPower().as(Units.W)));
+                    + shown(limits.ratedPower().as(Units.W)));
         }
     }
 
@@ -198,11 +245,11 @@ final class CandidateReview {
             bad.add("on the busiest day it must run " + shown(Quantity.ofSi(neededS, Units.H)) + ", but there is power for only "
                     + shown(Quantity.ofSi(service.suppliedS(), Units.H)));
         }
-        if (data.getMaxStarts() != null && service.switchM3().isPresent()) {
+        if (limits.maxStarts() != null && service.switchM3().isPresent()) {
             double mostPerS = PumpOperation.mostStartsPerS(flowM3PerS, service.switchM3().getAsDouble());
-            if (mostPerS > data.getMaxStarts().si()) {
+            if (mostPerS > limits.maxStarts().si()) {
                 doubts.add("it can start " + shown(Quantity.ofSi(mostPerS, Units.PER_H)) + ", over the "
-                        + shown(data.getMaxStarts().as(Units.PER_H)) + " that its motor bears");
+                        + shown(limits.maxStarts().as(Units.PER_H)) + " that its motor bears");
             }
         }
     }

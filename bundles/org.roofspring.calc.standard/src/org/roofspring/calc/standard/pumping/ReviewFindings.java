@@ -29,7 +29,6 @@ import org.roofspring.hydraulics.pump.PumpSet;
 import org.roofspring.hydraulics.pump.SystemState;
 import org.roofspring.hydraulics.pump.WorkingRange;
 import org.roofspring.quantity.Quantity;
-import org.roofspring.quantity.Unit;
 import org.roofspring.quantity.Units;
 import org.roofspring.site.Economy;
 import org.roofspring.site.Pump;
@@ -95,7 +94,9 @@ public final class ReviewFindings {
         }
         List<WorkingRange> ranges = WorkingRange.ofAll(sets, water.line(), states, cancelled);
         for (int i = 0; i < sound.size(); i++) {
-            say(new CandidateReview(sound.get(i), ranges.get(i), service), sets.get(i));
+            PumpData data = sound.get(i);
+            say(data, new CandidateReview(new CandidateReview.Limits(data.getRatedPower(), data.getMaxStarts()),
+                    ranges.get(i), service), sets.get(i));
         }
         answer.add("candidates", "Pumps compared", new FindingValue.Table(COLUMNS, rows));
         band(states, sets);
@@ -133,34 +134,21 @@ public final class ReviewFindings {
         rows.add(row);
     }
 
-    private void say(CandidateReview review, PumpSet set) {
+    private void say(PumpData data, CandidateReview review, PumpSet set) {
         Verdict verdict = review.verdict();
-        AnswerBuilder each = new AnswerBuilder(id(review.data()));
-        each.add("verdict", "Verdict on " + name(review.data()), verdict);
-        each.add("headCurve", "Head of " + name(review.data()), curve(set));
+        AnswerBuilder each = new AnswerBuilder(id(data));
+        each.add("verdict", "Verdict on " + name(data), verdict);
+        each.add("headCurve", "Head of " + name(data), curve(set));
         Outcome.Completed built = each.build();
-        answer.include(new Outcome.Completed(built.findings(), List.of(new Working("verdict", id(review.data()),
-                "How " + name(review.data()) + " works on this line", steps(review))), List.of()));
-        Optional<DutyPoint> duty = review.design();
-        rows.add(Arrays.asList(name(review.data()), duty.map(d -> Quantity.ofSi(d.flowM3PerS(), Units.L_PER_S)).orElse(null),
-                review.flowM3PerS().map(b -> Quantity.ofSi(b.low(), Units.L_PER_S)).orElse(null),
-                review.flowM3PerS().map(b -> Quantity.ofSi(b.high(), Units.L_PER_S)).orElse(null),
-                duty.map(d -> Quantity.of(d.headM(), Units.M)).orElse(null),
-                cell(duty.map(DutyPoint::efficiency), Units.PERCENT),
-                duty.map(DutyPoint::flowOverBest).filter(OptionalDouble::isPresent)
-                        .map(share -> Quantity.ofSi(share.getAsDouble() - 1, Units.PERCENT)).orElse(null),
-                cell(Optional.of(review.worstNpshMarginM()), Units.M), cell(duty.map(ReviewFindings::powerW), Units.W),
-                cell(duty.map(DutyPoint::specificEnergyJPerM3), Units.WH_PER_M3), review.yearlyEnergy().orElse(null),
-                review.yearlyCost().orElse(null), review.timeToFill().orElse(null), review.startsPerDay().orElse(null),
-                verdict.text(), String.join("; ", verdict.reasons()), id(review.data())));
-    }
-
-    private static OptionalDouble powerW(DutyPoint duty) {
-        return duty.inputPowerW().isPresent() ? duty.inputPowerW() : duty.shaftPowerW();
-    }
-
-    private static Quantity cell(Optional<OptionalDouble> value, Unit unit) {
-        return value.filter(OptionalDouble::isPresent).map(v -> Quantity.ofSi(v.getAsDouble(), unit)).orElse(null);
+        answer.include(new Outcome.Completed(built.findings(), List.of(new Working("verdict", id(data),
+                "How " + name(data) + " works on this line", steps(review))), List.of()));
+        rows.add(Arrays.asList(name(data), review.flow().orElse(null),
+                review.flowM3PerS().map(band -> Quantity.ofSi(band.low(), Units.L_PER_S)).orElse(null),
+                review.flowM3PerS().map(band -> Quantity.ofSi(band.high(), Units.L_PER_S)).orElse(null),
+                review.head().orElse(null), review.efficiency().orElse(null), review.offBest().orElse(null),
+                review.worstNpshMargin().orElse(null), review.power().orElse(null), review.specificEnergy().orElse(null),
+                review.yearlyEnergy().orElse(null), review.yearlyCost().orElse(null), review.timeToFill().orElse(null),
+                review.startsPerDay().orElse(null), verdict.text(), String.join("; ", verdict.reasons()), id(data)));
     }
 
     private List<Step> steps(CandidateReview review) {
@@ -179,16 +167,16 @@ public final class ReviewFindings {
         review.flowM3PerS().ifPresent(band -> steps.add(Step.of("Qmin", "lowest flow of all states; the highest is "
                 + Quantity.ofSi(band.high(), Units.L_PER_S), "smallest over all states", Quantity.ofSi(band.low(), Units.L_PER_S),
                 RANGE)));
-        review.worstNpshMarginM().ifPresent(margin -> steps.add(Step.of("m", "least NPSH margin of all states",
-                "smallest of NPSHa - NPSHr", Quantity.of(margin, Units.M), RANGE)));
-        duty.specificEnergyJPerM3().ifPresent(energy -> {
-            Input power = new Input("P", duty.inputPowerW().isPresent() ? "power taken by the motor" : "power at the shaft",
-                    Quantity.of(powerW(duty).getAsDouble(), Units.W));
-            Quantity each = Quantity.ofSi(energy, Units.WH_PER_M3);
-            steps.add(Step.of("e", "energy for each volume", "P / Q", each, Source.definition("energy"), power, flow));
-            review.yearlyEnergy().ifPresent(year -> steps.add(Step.of("E", "energy for the demand of a year", "e Vy", year, DEMAND,
-                    new Input("e", "energy for each volume", each),
-                    new Input("Vy", "demand of a year", Quantity.of(service.yearlyM3(), Units.M3)))));
+        review.worstNpshMargin().ifPresent(margin -> steps.add(Step.of("m", "least NPSH margin of all states",
+                "smallest of NPSHa - NPSHr", margin, RANGE)));
+        review.specificEnergy().ifPresent(energy -> {
+            steps.add(Step.of("e", "energy for each volume", "P / Q", energy, Source.definition("energy"),
+                    new Input("P", duty.inputPowerW().isPresent() ? "power taken by the motor" : "power at the shaft",
+                            review.power().orElseThrow()), flow));
+            Quantity year = review.yearlyEnergy().orElseThrow();
+            steps.add(Step.of("E", "energy for the demand of a year", "e Vy", year, DEMAND,
+                    new Input("e", "energy for each volume", energy),
+                    new Input("Vy", "demand of a year", Quantity.of(service.yearlyM3(), Units.M3))));
         });
         review.yearlyCost().ifPresent(cost -> steps.add(Step.of("c", "cost of it", "E p", cost, DEMAND,
                 new Input("E", "energy in a year", review.yearlyEnergy().orElseThrow()),

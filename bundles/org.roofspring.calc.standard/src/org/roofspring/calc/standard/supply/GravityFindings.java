@@ -109,8 +109,8 @@ public final class GravityFindings {
             OutletFlow clean = of(fresh, tap);
             OutletFlow fouled = of(worn, tap);
             AnswerBuilder each = new AnswerBuilder(tap.getId());
-            numbers(each, tap, clean, fresh, "", ", new pipe and clean filters");
-            numbers(each, tap, fouled, worn, "Fouled", ", aged pipe and fouled filters");
+            numbers(each, tap, clean, fresh, "", ", clean and new");
+            numbers(each, tap, fouled, worn, "Fouled", ", fouled and aged");
             answer.include(each.build());
             rows.add(Arrays.asList(tap.getName(), GravityNetwork.open(tap) + " of " + Math.max(1, tap.getCount()),
                     flow(clean.outlet().wantedFlowM3PerS()), flow(clean.flowM3PerS()), flow(fouled.flowM3PerS()),
@@ -203,7 +203,7 @@ public final class GravityFindings {
         }
         Tank tank = (Tank) network.source();
         Quantity floor = head(TankWater.floorM(tank) + leastM.getAsDouble() - levelM);
-        answer.number("leastFloorLevel", "Lowest floor of the tank that serves the weakest tap", floor, step, Step.of("zf",
+        answer.number("leastFloorLevel", "Lowest floor that serves the weakest tap", floor, step, Step.of("zf",
                 "floor moved as far as the water may", "z0 + zl - zw", floor, ENERGY, wanted, now,
                 new Input("z0", "level of the floor", Quantity.of(TankWater.floorM(tank), Units.M), tank.getId(),
                         "baseLevel")));
