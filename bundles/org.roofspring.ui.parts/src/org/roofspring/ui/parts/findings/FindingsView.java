@@ -23,7 +23,7 @@ import org.roofspring.ui.session.SiteSession;
 
 /** All findings of the active site; selecting one shows its workings. */
 public final class FindingsView extends SessionView {
-    private static final int VALUE_WIDTH = 130;
+    private static final int VALUE_WIDTH = 190;
     private static final int STATE_WIDTH = 105;
 
     private TreeViewer tree;
