@@ -85,11 +85,13 @@ public record DroughtCard(int horizonDays, double limitRatio, List<Ration> ratio
 
     /** The lowest step from which no more years than allowed run dry. */
     private static OptionalDouble mark(YearRuns runs, GaugedStage stage, int allowed) {
+        YearBrackets years = new YearBrackets(runs.years(), runs.moreIsNeverWorse());
         int enough = STEPS + 1;
         int tooLow = -1;
         while (enough - tooLow > 1) {
             int step = enough > STEPS ? STEPS : tooLow + (enough - tooLow) / 2;
-            if (runs.dryYears(stage.volumes(stage.capacityM3() * step / STEPS), allowed) <= allowed) {
+            double[] volumes = stage.volumes(stage.capacityM3() * step / STEPS);
+            if (years.dryYears(step, allowed, year -> runs.run(year, volumes).dry()) <= allowed) {
                 enough = step;
             } else if (step == STEPS) {
                 return OptionalDouble.empty();

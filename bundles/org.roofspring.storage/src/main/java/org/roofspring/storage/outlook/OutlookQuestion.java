@@ -3,6 +3,7 @@ package org.roofspring.storage.outlook;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.roofspring.storage.YieldRule;
 import org.roofspring.storage.system.StorageSystem;
 import org.roofspring.storage.system.Tank;
@@ -73,6 +74,12 @@ public record OutlookQuestion(StorageSystem system, PastWeather weather, FutureD
     /** The same with another look ahead. */
     public OutlookQuestion within(int days) {
         return new OutlookQuestion(system, weather, demand, watched, today, stageVolumeM3, days);
+    }
+
+    /** Whether more water, or less use, can never bring a shortage sooner; see the package description. */
+    boolean moreIsNeverWorse() {
+        boolean all = IntStream.range(0, system.uses().size()).allMatch(this::watches);
+        return all && system.topUp().isEmpty() && system.uses().stream().allMatch(use -> use.rationing().isEmpty());
     }
 
     boolean watches(int use) {

@@ -6,9 +6,12 @@ import java.util.function.BooleanSupplier;
 
 /**
  * The mildest ration that keeps the chance of running dry under a limit. A lower ration never raises the chance, as
- * long as nothing is bought in and no rationing rule acts, so halving finds it.
+ * long as every use is watched, nothing is bought in and no rationing rule acts, so halving finds it; else it finds one
+ * that keeps the limit, though a milder one may do so too.
  */
 public final class RationSearch {
+
+    private static final int MOST_PERCENT = 100;
 
     private RationSearch() {
     }
@@ -24,25 +27,33 @@ public final class RationSearch {
             BooleanSupplier cancelled) {
         Shares.check(limitRatio, "limitRatio");
         Ration ration = new Ration(1, cut);
-        int tooMuch = 101;
+        int years = question.weather().daysLike(question.today()).size();
+        int allowed = Shares.atMost(limitRatio, years);
+        YearBrackets brackets = new YearBrackets(years, question.moreIsNeverWorse());
+        int tooMuch = MOST_PERCENT + 1;
         int enough = -1;
-        Chance best = null;
+        int dryAtEnough = 0;
         while (tooMuch - enough > 1) {
-            int percent = enough < 0 && tooMuch == 101 ? 100 : (enough + tooMuch) / 2;
-            Chance chance = chance(question, ration.to(percent / 100.0), cancelled);
-            if (chance.dry() <= Shares.atMost(limitRatio, chance.years())) {
+            int percent = tooMuch > MOST_PERCENT ? MOST_PERCENT : (enough + tooMuch) / 2;
+            YearRuns runs = runs(question, ration, percent, cancelled);
+            int dry = brackets.dryYears(MOST_PERCENT - percent, allowed,
+                    year -> runs.run(year, question.stageVolumeM3()).dry());
+            if (dry <= allowed) {
                 enough = percent;
-                best = chance;
+                dryAtEnough = dry;
             } else {
                 tooMuch = percent;
             }
         }
-        return best == null ? new RationAnswer.NotEnough(chance(question, ration.to(0), cancelled))
-                : new RationAnswer.Enough(ration.to(enough / 100.0), best);
+        if (enough >= 0) {
+            return new RationAnswer.Enough(ration.to(enough / 100.0), new Chance(dryAtEnough, years));
+        }
+        YearRuns nothing = runs(question, ration, 0, cancelled);
+        return new RationAnswer.NotEnough(new Chance(brackets.dryYears(MOST_PERCENT, years,
+                year -> nothing.run(year, question.stageVolumeM3()).dry()), years));
     }
 
-    private static Chance chance(OutlookQuestion question, Ration ration, BooleanSupplier cancelled) {
-        YearRuns runs = new YearRuns(question.under(ration), cancelled);
-        return new Chance(runs.dryYears(question.stageVolumeM3(), runs.years()), runs.years());
+    private static YearRuns runs(OutlookQuestion question, Ration ration, int percent, BooleanSupplier cancelled) {
+        return new YearRuns(question.under(ration.to(percent / 100.0)), cancelled);
     }
 }

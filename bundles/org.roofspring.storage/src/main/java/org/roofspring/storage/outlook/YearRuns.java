@@ -6,17 +6,26 @@ import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import org.roofspring.storage.system.SystemForward;
+import org.roofspring.storage.system.Tank;
 
 /**
  * The years of the record, each made ready to be run forward from one date, from any volumes. One thread.
+ *
+ * <p>A run from full tanks is kept for each year. Once a run from other volumes stands as that one stood on the same
+ * day, as happens when rain fills the tanks, the rest is the same and need not be run again.
  */
 final class YearRuns {
 
     private final OutlookQuestion question;
     private final List<Integer> startDays;
     private final List<SystemForward> runs = new ArrayList<>();
+    private final FullRun[] fullRuns;
     private final int[] watched;
     private final BooleanSupplier cancelled;
+
+    /** Volume of each stage as each day ends, and the first short day from each day on; from full tanks. */
+    private record FullRun(double[][] stageVolumeM3, int[] nextShort) {
+    }
 
     YearRuns(OutlookQuestion question, BooleanSupplier cancelled) {
         this.question = question;
@@ -28,6 +37,7 @@ final class YearRuns {
             poll();
             runs.add(new SystemForward(question.system(), question.weather().from(startDay, demand, days)));
         }
+        fullRuns = new FullRun[runs.size()];
         watched = IntStream.range(0, question.system().uses().size()).filter(question::watches).toArray();
     }
 
@@ -36,17 +46,64 @@ final class YearRuns {
         return runs.size();
     }
 
+    boolean moreIsNeverWorse() {
+        return question.moreIsNeverWorse();
+    }
+
     /** Runs a year until it goes short, or to the end. */
     YearRun run(int year, double[] stageVolumeM3) {
+        FullRun full = question.system().topUp().isEmpty() ? fullRun(year) : null;
         SystemForward run = start(year, stageVolumeM3);
-        int left = 0;
-        boolean met = true;
-        while (met && run.hasNext()) {
+        for (int day = 0; day < question.horizonDays(); day++) {
             run.next();
-            met = met(run);
-            left += met ? 1 : 0;
+            if (!met(run)) {
+                return outcome(year, day, true);
+            }
+            if (full != null && same(run, full, day)) {
+                int left = full.nextShort()[day + 1];
+                return outcome(year, left, left < question.horizonDays());
+            }
         }
-        return outcome(year, left, !met);
+        return outcome(year, question.horizonDays(), false);
+    }
+
+    private FullRun fullRun(int year) {
+        if (fullRuns[year] == null) {
+            int days = question.horizonDays();
+            int stages = question.system().stages().size();
+            double[][] volumes = new double[days][stages];
+            int[] nextShort = new int[days + 1];
+            SystemForward run = start(year, fullM3());
+            for (int day = 0; day < days; day++) {
+                run.next();
+                for (int stage = 0; stage < stages; stage++) {
+                    volumes[day][stage] = run.stageVolumeM3(stage);
+                }
+                nextShort[day] = met(run) ? -1 : day;
+            }
+            nextShort[days] = days;
+            for (int day = days - 1; day >= 0; day--) {
+                nextShort[day] = nextShort[day] < 0 ? nextShort[day + 1] : day;
+            }
+            fullRuns[year] = new FullRun(volumes, nextShort);
+        }
+        return fullRuns[year];
+    }
+
+    private double[] fullM3() {
+        return question.system().stages().stream()
+                .mapToDouble(stage -> stage.tanks().stream().mapToDouble(Tank::capacityM3).sum()).toArray();
+    }
+
+    /** Volumes are whole microlitres, so equal doubles are equal volumes. */
+    private static boolean same(SystemForward run, FullRun full, int day) {
+        double[] volumes = full.stageVolumeM3()[day];
+        for (int stage = 0; stage < volumes.length; stage++) {
+            if (run.stageVolumeM3(stage) != volumes[stage]) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Runs a year to the end and notes the volume that can be drawn as each day ends [m3]. */
@@ -61,15 +118,6 @@ final class YearRuns {
             }
         }
         return outcome(year, firstShort, firstShort < usableM3.length);
-    }
-
-    /** Years that run dry from given volumes; counting stops above the most that matter. */
-    int dryYears(double[] stageVolumeM3, int most) {
-        int dry = 0;
-        for (int year = 0; year < years() && dry <= most; year++) {
-            dry += run(year, stageVolumeM3).dry() ? 1 : 0;
-        }
-        return dry;
     }
 
     private SystemForward start(int year, double[] stageVolumeM3) {

@@ -12,6 +12,8 @@
  * <h2>Running dry</h2>
  *
  * <p>A run is dry on the first day on which a use that is watched is not given all that it asks for. Up to that day
- * more water in store never makes it come sooner, as long as nothing is bought in and no rationing rule acts.
+ * more water in store never makes it come sooner, as long as every use is watched, nothing is bought in and no
+ * rationing rule acts. Where some uses are not watched it now and then does, since what those take hangs on the
+ * levels too.
  */
 package org.roofspring.storage.outlook;

@@ -74,7 +74,7 @@ class OutlookPropertyTest {
             return series;
         };
         return new OutlookQuestion(system, new PastWeather(FIRST, List.of(inflow(random, days), new double[days]),
-                evaporation), demand, random.nextBoolean() ? Set.of() : Set.of(0), FIRST.plusDays(random.nextInt(9000)),
+                evaporation), demand, Set.of(), FIRST.plusDays(random.nextInt(9000)),
                 new double[] {first * random.nextDouble(), second * random.nextDouble()}, HORIZON);
     }
 
