@@ -4,31 +4,21 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 import org.roofspring.calc.Caution;
 import org.roofspring.calc.FindingValue;
 import org.roofspring.calc.Outcome;
 import org.roofspring.calc.Source;
-import org.roofspring.calc.engine.CalculationRegistry;
-import org.roofspring.calc.engine.CalculationResult;
-import org.roofspring.calc.engine.CalculationRunner;
-import org.roofspring.calc.engine.SiteResults;
 import org.roofspring.calc.standard.TreatmentRiskCalculation;
 import org.roofspring.calc.standard.TreatmentVerdictCalculation;
 import org.roofspring.calc.standard.answer.AnswerBuilder;
 import org.roofspring.calc.standard.treatment.SiteReading;
-import org.roofspring.site.NamedElement;
 import org.roofspring.site.Site;
 import org.roofspring.site.TreatmentTrain;
 import org.roofspring.site.Use;
-import org.roofspring.site.io.SiteFileException;
-import org.roofspring.site.io.SiteFiles;
-import org.roofspring.site.snapshot.SiteSnapshot;
 import org.roofspring.treatment.safety.WaterTests;
 
 import picocli.CommandLine.Command;
@@ -45,52 +35,47 @@ public final class TrainCommand extends AnswerCommand {
     @Option(names = "--use", paramLabel = "ID", description = "one use only, by its identifier or name")
     private String use;
 
-    private final Map<String, String> names = new HashMap<>();
+    private SiteInput input;
 
     @Override
     String name(String elementId) {
-        return names.getOrDefault(elementId, elementId);
+        return input.name(elementId);
     }
 
     @Override
     Outcome answer() throws IOException {
-        Site site;
-        try {
-            site = SiteFiles.load(InputFiles.existing("site file", file));
-        } catch (SiteFileException e) {
-            throw new Failures.BadInputException(e.getMessage(), e);
-        }
-        site.eAllContents().forEachRemaining(object -> {
-            if (object instanceof NamedElement element && element.getName() != null) {
-                names.put(element.getId(), element.getName());
-            }
-        });
+        input = SiteInput.load(file);
+        Site site = input.site();
         Use wanted = use == null ? null : wanted(site);
-        Outcome.Completed outcome = completed(SiteSnapshot.of(site, 1, file.toAbsolutePath().getParent()));
-        return outdated(site, wanted == null ? outcome : only(outcome, site, wanted));
+        return switch (input.outcome(new TreatmentVerdictCalculation())) {
+            case Outcome.Completed verdict -> {
+                Outcome.Completed outcome = withRisk(verdict);
+                yield outdated(site, wanted == null ? outcome : only(outcome, site, wanted));
+            }
+            case Outcome.NotComputable none -> none;
+        };
+    }
+
+    /** The risk as well, where germs in the raw water are assumed. */
+    private Outcome.Completed withRisk(Outcome.Completed verdict) {
+        TreatmentRiskCalculation risk = new TreatmentRiskCalculation();
+        if (!risk.check(input.snapshot()).applies()) {
+            return verdict;
+        }
+        AnswerBuilder answer = new AnswerBuilder(null).include(verdict);
+        switch (input.outcome(risk)) {
+            case Outcome.Completed completed -> answer.include(completed);
+            case Outcome.NotComputable none -> none.problems().forEach(problem -> answer.caution(new Caution(
+                    "risk.no-answer", Caution.Severity.WARNING, problem.elementId(), "No risk could be worked out: {0}",
+                    List.of(problem.text()), "", Source.definition("what the raw water says"))));
+        }
+        return answer.build();
     }
 
     private Use wanted(Site site) {
         return site.getUses().stream().filter(one -> use.equals(one.getId()) || use.equals(one.getName())).findFirst()
                 .orElseThrow(() -> new Failures.BadInputException("--use: there is no use \"" + use + "\" in " + file
                         + "; accepted are " + String.join(", ", site.getUses().stream().map(Use::getId).toList())));
-    }
-
-    private static Outcome.Completed completed(SiteSnapshot snapshot) {
-        CalculationRegistry registry = new CalculationRegistry();
-        registry.add(new TreatmentVerdictCalculation());
-        registry.add(new TreatmentRiskCalculation());
-        SiteResults results = new CalculationRunner(registry).run(snapshot);
-        for (CalculationResult result : results.results()) {
-            if (result.fault() != null) {
-                throw new IllegalStateException(result.fault().text(), result.fault().cause());
-            }
-        }
-        CalculationResult verdict = results.result("treatment.verdict").orElseThrow();
-        AnswerBuilder answer = new AnswerBuilder(null).include(verdict.completed()
-                .orElseThrow(() -> new Failures.NoAnswerException(String.join(" ", verdict.reasons()))));
-        results.completed("treatment.risk").ifPresent(answer::include);
-        return answer.build();
     }
 
     /** What is about the use, the trains it draws through and their steps. */

@@ -45,8 +45,7 @@ public final class UseFindings {
     public static Outcome.Completed of(UseAppraisal appraisal, String asOf) {
         UseFindings findings = new UseFindings(appraisal);
         findings.verdict(asOf);
-        findings.answer.text("drawsThrough", "Drawn through", appraisal.way().trains().isEmpty() ? "no treatment"
-                : String.join(", then ", appraisal.way().trains().stream().map(SiteTerms::name).toList()));
+        findings.way();
         findings.reduction();
         for (PathogenGroup group : PathogenGroup.values()) {
             findings.total(group);
@@ -85,6 +84,19 @@ public final class UseFindings {
         said.add(asOf);
         said.add(Verdict.ADVICE);
         answer.add("verdict", "Verdict", new FindingValue.Verdict(level, text, said));
+    }
+
+    /** Where the water comes from and what it passes, each part with its element. */
+    private void way() {
+        WaterWay way = appraisal.way();
+        answer.text("drawsThrough", "Drawn through", way.trains().isEmpty() ? "no treatment"
+                : String.join(", then ", way.trains().stream().map(SiteTerms::name).toList()));
+        List<List<Object>> rows = new ArrayList<>();
+        way.tanks().stream().filter(tank -> !way.stores().contains(tank)).forEach(tank -> rows.add(List.of(
+                SiteTerms.name(tank), "tank", tank.getId())));
+        way.trains().forEach(train -> rows.add(List.of(SiteTerms.name(train), "treatment train", train.getId())));
+        way.stores().forEach(tank -> rows.add(List.of(SiteTerms.name(tank), "store of treated water", tank.getId())));
+        answer.add("way", "Way of the water", new FindingValue.Table(List.of("Passes", "Is a", "Element"), rows));
     }
 
     /** From the tank to the use: what has been taken out behind each step, and what is asked for. */
