@@ -8,10 +8,10 @@ package org.roofspring.storage;
  * Y  = min(D, V + theta Q)
  * V' = min(V + Q - theta Y, S) - (1 - theta) Y
  * </pre>
- * theta = 0 is yield after spillage (YAS): the day's demand is met from yesterday's water, cautious. theta = 1 is yield
- * before spillage (YBS): it may use the day's rain, hopeful. Printed for 0 &lt; theta &lt; 1 the rule lets the late part
- * (1 - theta) Y exceed what a small tank holds after spilling, and the volume becomes negative; here the late part is
- * at most what the tank holds.
+ * theta = 0 is yield after spillage (YAS): the day's demand is met from yesterday's water, cautious. theta = 1 is
+ * yield before spillage (YBS): it may use the day's rain, hopeful. Printed for 0 &lt; theta &lt; 1 the rule lets the
+ * late part (1 - theta) Y exceed what a small tank holds after spilling, and the volume becomes negative; here the
+ * late part is at most what the tank holds.
  *
  * <p>Sources: Jenkins, D., Pearson, F., Moore, E., Sun, J. K. and Valentine, R. (1978), <i>Feasibility of rainwater
  * collection systems in California</i>; Fewkes, A. and Butler, D. (2000), <i>Simulating the performance of rainwater

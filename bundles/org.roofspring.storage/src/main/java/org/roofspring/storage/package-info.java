@@ -15,10 +15,10 @@
  * to the other, so mass still closes exactly.
  *
  * <p><b>Resolution and range.</b> One single volume: 0 to 2,000,000 m&sup3;, so that a level written as a double in
- * m&sup3; and read back is the same whole number (2e15 is below 2^51). A total over a record: up to 4e9 m&sup3;,
- * so that the sum of two totals still fits a {@code long}; the totals of inflow and of demand are checked before a run
- * starts, and every other total is bounded by them. Outside these ranges the input is refused with one sentence. A day's inflow is wrong
- * by at most 0.5 &micro;L, far below any gauge.
+ * m&sup3; and read back is the same whole number (2e15 is below 2^51). A total over a record: up to 4e9 m&sup3;, so
+ * that the sum of two totals still fits a {@code long}; the totals of inflow and of demand are checked before a run
+ * starts, and every other total is bounded by them. Outside these ranges the input is refused with one sentence. A
+ * day's inflow is wrong by at most 0.5 &micro;L, far below any gauge.
  *
  * <p><b>Consequence.</b> An inflow below half a microlitre a day is no inflow.
  */

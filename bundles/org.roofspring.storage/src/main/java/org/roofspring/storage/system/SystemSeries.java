@@ -21,7 +21,8 @@ public record SystemSeries(List<double[]> inflowM3, List<double[]> demandM3, dou
         inflowM3 = List.copyOf(inflowM3);
         demandM3 = List.copyOf(demandM3);
         if (inflowM3.isEmpty() || inflowM3.getFirst().length == 0) {
-            throw new IllegalArgumentException("inflowM3 has no days; accepted is one series or more of one day or more");
+            throw new IllegalArgumentException(
+                    "inflowM3 has no days; accepted is one series or more of one day or more");
         }
         int days = inflowM3.getFirst().length;
         inflowM3.forEach(series -> length(series, days, "inflowM3"));
