@@ -114,13 +114,11 @@ public final class AccidentStudy {
     }
 
     /** The record without the accident: the state each morning, and what went missing each day. */
-    private record Baseline(StorageSystem system, SystemInputs inputs, SystemState[] mornings, long[] missing,
-            long[] lost) {
+    private record Baseline(SystemDay day, SystemState[] mornings, long[] missing, long[] lost) {
 
         static Baseline of(StorageSystem system, SystemSeries series, BooleanSupplier cancelled) {
             int days = series.days();
-            SystemInputs inputs = SystemInputs.of(system, series);
-            SystemDay day = new SystemDay(system, inputs, List.of());
+            SystemDay day = new SystemDay(system, SystemInputs.of(system, series), List.of());
             SystemState state = day.start();
             SystemState[] mornings = new SystemState[days + 1];
             long[] missing = new long[days];
@@ -135,11 +133,11 @@ public final class AccidentStudy {
                 lost[i] = day.leaked + day.dumped;
             }
             mornings[days] = state;
-            return new Baseline(system, inputs, mornings, missing, lost);
+            return new Baseline(day, mornings, missing, lost);
         }
 
         AccidentEffect effect(Accident accident) {
-            SystemDay day = new SystemDay(system, inputs, List.of(accident));
+            day.strikeBy(List.of(accident));
             SystemState state = mornings[accident.firstDay()].copy();
             long extraMissing = 0;
             long extraLost = 0;

@@ -14,6 +14,8 @@ final class StagePlan {
     private final long[] tankLeakAbove;
     private final long[] tankLeakConstant;
     private final boolean[] inService;
+    private final boolean open;
+    private final boolean leaky;
     private long capacity;
     private long dead;
 
@@ -37,6 +39,8 @@ final class StagePlan {
             tankLeakAbove[i] = FixedVolume.toUnits(tank.leak().aboveVolumeM3(), "aboveVolumeM3");
             tankLeakConstant[i] = FixedVolume.toUnits(tank.leak().volumeM3PerDay(), "volumeM3PerDay");
         }
+        open = tanks.stream().anyMatch(tank -> tank.openSurfaceM2() > 0);
+        leaky = tanks.stream().anyMatch(tank -> tank.leak().ratioPerDay() > 0 || tank.leak().volumeM3PerDay() > 0);
         restore();
     }
 
@@ -105,6 +109,9 @@ final class StagePlan {
 
     /** Evaporation off the open surfaces, in units; at most the volume. */
     long evaporation(double evaporationMm, long volume) {
+        if (!open) {
+            return 0;
+        }
         double surfaceM2 = 0;
         for (int i = 0; i < inService.length; i++) {
             surfaceM2 += inService[i] ? tankSurfaceM2[i] : 0;
@@ -114,6 +121,9 @@ final class StagePlan {
 
     /** Leakage in units; at most the volume. */
     long leakage(long volume) {
+        if (!leaky) {
+            return 0;
+        }
         long lost = 0;
         for (int i = 0; i < inService.length; i++) {
             long above = Math.max(0, part(i, volume) - tankLeakAbove[i]);

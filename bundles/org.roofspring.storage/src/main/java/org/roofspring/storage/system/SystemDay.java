@@ -13,12 +13,16 @@ import org.roofspring.storage.internal.FixedVolume;
 final class SystemDay {
 
     private final StorageSystem system;
-    private final List<Accident> accidents;
+    private final int days;
+    private List<Accident> accidents;
     private final long[][] inflow;
     private final long[][] demand;
     private final double[] evaporationMm;
     private final double theta;
     private final int[] usesByPriority;
+    private final int[] useStage;
+    private final boolean[] usePumped;
+    private final boolean[] overflowsAway;
     private final long[] outlet;
     private final long[][] rationBelow;
     private final StagePlan[] plans;
@@ -49,8 +53,8 @@ final class SystemDay {
 
     SystemDay(StorageSystem system, SystemInputs inputs, List<Accident> accidents) {
         this.system = system;
-        this.accidents = List.copyOf(accidents);
-        this.accidents.forEach(accident -> check(accident, system, inputs.days()));
+        this.days = inputs.days();
+        strikeBy(accidents);
         inflow = inputs.inflow();
         demand = inputs.demand();
         evaporationMm = inputs.evaporationMm();
@@ -60,6 +64,15 @@ final class SystemDay {
         taps = uses.size();
         usesByPriority = IntStream.range(0, taps).boxed()
                 .sorted(Comparator.comparingInt(use -> uses.get(use).priority())).mapToInt(Integer::intValue).toArray();
+        useStage = uses.stream().mapToInt(Use::stage).toArray();
+        usePumped = new boolean[taps];
+        for (int use = 0; use < taps; use++) {
+            usePumped[use] = uses.get(use).pumped();
+        }
+        overflowsAway = new boolean[stages];
+        for (int stage = 0; stage < stages; stage++) {
+            overflowsAway[stage] = system.stages().get(stage).overflow() == Stage.Overflow.AWAY;
+        }
         outlet = uses.stream().mapToLong(use -> FixedVolume.toUnits(use.outletM3(), "outletM3")).toArray();
         rationBelow = uses.stream().map(use -> use.rationing().stream()
                 .mapToLong(step -> FixedVolume.toUnits(step.belowM3(), "belowM3")).toArray()).toArray(long[][]::new);
@@ -78,6 +91,12 @@ final class SystemDay {
         supplied = new long[taps];
         rationed = new boolean[taps];
         transferred = new long[stages - 1];
+    }
+
+    /** From now on these go wrong, and no others. */
+    void strikeBy(List<Accident> others) {
+        accidents = List.copyOf(others);
+        accidents.forEach(accident -> check(accident, system, days));
     }
 
     /** The state before the first day. */
@@ -108,7 +127,7 @@ final class SystemDay {
     }
 
     long suppliedInAll() {
-        return Arrays.stream(supplied).sum();
+        return sum(supplied);
     }
 
     /** Volume that can be drawn, all stages together. */
@@ -213,8 +232,8 @@ final class SystemDay {
         for (int stage = 0; stage < reach.length; stage++) {
             reach[stage] = state.volume[stage] + FixedVolume.share(inflow[stage][day], theta);
         }
-        for (Accident accident : accidents) {
-            if (accident instanceof Accident.TapLeftOpen tap && tap.covers(day)) {
+        for (int i = 0; i < accidents.size(); i++) {
+            if (accidents.get(i) instanceof Accident.TapLeftOpen tap && tap.covers(day)) {
                 openTap(tap, pumpOut);
             }
         }
@@ -222,9 +241,8 @@ final class SystemDay {
             long asked = demand[use][day];
             long allowed = ration(use, asked, usable);
             rationed[use] = allowed < asked;
-            Use spec = system.uses().get(use);
-            if (!(pumpOut && spec.pumped())) {
-                draw(use, spec.stage(), allowed, Math.max(outlet[use], plans[spec.stage()].dead()));
+            if (!(pumpOut && usePumped[use])) {
+                draw(use, useStage[use], allowed, Math.max(outlet[use], plans[useStage[use]].dead()));
             }
         }
     }
@@ -242,6 +260,9 @@ final class SystemDay {
     }
 
     private long ration(int use, long asked, long usable) {
+        if (rationBelow[use].length == 0) {
+            return asked;
+        }
         List<RationStep> steps = system.uses().get(use).rationing();
         double ratio = 1;
         for (int step = 0; step < steps.size(); step++) {
@@ -292,14 +313,23 @@ final class SystemDay {
                 giveUp(stage, excess);
             }
             state.volume[stage] = level - (late - excess);
-            boolean away = system.stages().get(stage).overflow() == Stage.Overflow.AWAY;
+            boolean away = overflowsAway[stage];
             spilled += away ? over : 0;
             fromStageBefore = away ? 0 : over;
         }
         for (int use = 0; use < taps; use++) {
-            supplied[use] = Arrays.stream(take[use]).sum();
+            supplied[use] = sum(take[use]);
         }
-        leaked += Arrays.stream(take[taps]).sum();
+        leaked += sum(take[taps]);
+    }
+
+    /** A loop: a stream for each use on each day takes longer than the rest of the day. */
+    private static long sum(long[] values) {
+        long sum = 0;
+        for (long value : values) {
+            sum += value;
+        }
+        return sum;
     }
 
     /** Takes back, last in priority first, a late part of the yield that the stage cannot give after spilling. */

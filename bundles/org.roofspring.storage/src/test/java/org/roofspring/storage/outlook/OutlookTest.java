@@ -169,7 +169,8 @@ class OutlookTest {
         assertEquals(List.of(OptionalDouble.of(51), OptionalDouble.of(25.5)), card.months().get(8).volumeM3());
         assertEquals(List.of(OptionalDouble.of(60), OptionalDouble.of(30)), card.months().get(7).volumeM3());
         OutlookQuestion smaller = OutlookQuestion.plainTank(40, YieldRule.YAS, RECORD, inflow, 1, TODAY, 0, 60);
-        DroughtCard small = DroughtCard.of(smaller, 0, List.of(Ration.NONE, new Ration(0.5, Set.of())), 0.25, () -> false);
+        DroughtCard small = DroughtCard.of(smaller, 0, List.of(Ration.NONE, new Ration(0.5, Set.of())), 0.25,
+                () -> false);
         assertEquals(List.of(OptionalDouble.empty(), OptionalDouble.of(30)), small.months().get(7).volumeM3());
         assertEquals(Month.AUGUST, small.months().get(7).month());
     }
