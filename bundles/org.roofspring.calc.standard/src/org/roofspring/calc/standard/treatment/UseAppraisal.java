@@ -47,7 +47,7 @@ import org.roofspring.treatment.train.TrainStep;
 public record UseAppraisal(Use use, WaterWay way, List<ReadStep> steps, SourceWater water, SiteHazards hazards,
         Situation situation, UseTarget target, TrainFlow flow, TrainResult train, Set<String> tooTurbid,
         Verdict verdict) {
-    private static final double TAP_SLACK = 1 + 1e-6;
+    private static final double SLACK = 1 + 1e-6;
 
     /**
      * Appraises a use of the site that a verdict is given on.
@@ -99,8 +99,7 @@ public record UseAppraisal(Use use, WaterWay way, List<ReadStep> steps, SourceWa
         for (StepResult step : result.steps()) {
             ReadStep read = steps.stream().filter(one -> one.model().getId().equals(step.step().id())).findFirst()
                     .orElseThrow();
-            boolean over = read.model().getMaxTurbidity() != null
-                    && step.entering().turbidityNtu() > read.model().getMaxTurbidity().si() * TAP_SLACK;
+            boolean over = step.failed().isEmpty() && tooTurbid(read, step);
             limited.add(over ? step.step().withRemoval(Removal.none(Source.derived("no credit above the turbidity "
                     + "that the site allows this step"))) : step.step());
             if (over) {
@@ -108,6 +107,12 @@ public record UseAppraisal(Use use, WaterWay way, List<ReadStep> steps, SourceWa
             }
         }
         return tooTurbid.isEmpty() ? result : TrainEvaluator.evaluate(limited, water.cold(), asked);
+    }
+
+    /** Whether the water that enters is more turbid than the site allows the step. */
+    static boolean tooTurbid(ReadStep step, StepResult result) {
+        return step.model().getMaxTurbidity() != null
+                && result.entering().turbidityNtu() > step.model().getMaxTurbidity().si() * SLACK;
     }
 
     /** The verdict with what only the site knows. */
@@ -170,7 +175,7 @@ public record UseAppraisal(Use use, WaterWay way, List<ReadStep> steps, SourceWa
                     .map(step -> step.service().flowLimitM3PerS()).filter(OptionalDouble::isPresent)
                     .mapToDouble(OptionalDouble::getAsDouble).min();
             if (limit.isPresent() && demand.tapsM3PerS().isPresent()
-                    && demand.tapsM3PerS().getAsDouble() > limit.getAsDouble() * TAP_SLACK) {
+                    && demand.tapsM3PerS().getAsDouble() > limit.getAsDouble() * SLACK) {
                 conditions.add("A flow limiter keeps what passes " + SiteTerms.name(train) + " at "
                         + StepReader.litresAMinute(limit.getAsDouble()) + " or less: its taps together can draw "
                         + StepReader.litresAMinute(demand.tapsM3PerS().getAsDouble()) + ".");

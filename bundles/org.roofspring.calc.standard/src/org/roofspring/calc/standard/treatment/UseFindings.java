@@ -206,14 +206,15 @@ public final class UseFindings {
         List<List<Object>> rows = new ArrayList<>();
         for (ReadStep step : appraisal.steps()) {
             String id = step.model().getId();
-            appraisal.result(step).ifPresent(result -> result.conditions().forEach(
-                    condition -> rows.add(List.of(step.name(), condition.text(), condition.met(), id))));
-            if (step.model().getMaxTurbidity() != null) {
-                boolean met = !appraisal.tooTurbid().contains(id);
-                rows.add(List.of(step.name(), "The water that enters has at most "
-                        + SiteTerms.shown(step.model().getMaxTurbidity().si()) + " NTU, as this site allows it.", met,
-                        id));
-            }
+            appraisal.result(step).ifPresent(result -> {
+                result.conditions().forEach(
+                        condition -> rows.add(List.of(step.name(), condition.text(), condition.met(), id)));
+                if (step.model().getMaxTurbidity() != null) {
+                    rows.add(List.of(step.name(), "The water that enters has at most "
+                            + SiteTerms.shown(step.model().getMaxTurbidity().si()) + " NTU, as this site allows it.",
+                            !UseAppraisal.tooTurbid(step, result), id));
+                }
+            });
         }
         if (!rows.isEmpty()) {
             answer.add("conditions", "Conditions of the steps",
