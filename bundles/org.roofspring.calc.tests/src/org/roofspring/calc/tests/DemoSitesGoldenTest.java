@@ -13,10 +13,14 @@ import org.roofspring.calc.FindingValue;
 import org.roofspring.calc.engine.CalculationRegistry;
 import org.roofspring.calc.engine.CalculationRunner;
 import org.roofspring.calc.engine.SiteResults;
+import org.roofspring.calc.standard.OverheadDayCalculation;
 import org.roofspring.calc.standard.PumpDutyCalculation;
 import org.roofspring.calc.standard.RainRecordCalculation;
 import org.roofspring.calc.standard.RoofDrainageCalculation;
+import org.roofspring.calc.standard.StorageAccidentsCalculation;
 import org.roofspring.calc.standard.StorageBalanceCalculation;
+import org.roofspring.calc.standard.StorageOutlookCalculation;
+import org.roofspring.calc.standard.StorageSizingCalculation;
 import org.roofspring.quantity.Quantity;
 import org.roofspring.site.snapshot.SiteSnapshot;
 
@@ -42,6 +46,10 @@ class DemoSitesGoldenTest {
         registry.add(new PumpDutyCalculation());
         registry.add(new RoofDrainageCalculation());
         registry.add(new StorageBalanceCalculation());
+        registry.add(new StorageSizingCalculation());
+        registry.add(new StorageOutlookCalculation());
+        registry.add(new StorageAccidentsCalculation());
+        registry.add(new OverheadDayCalculation());
         SiteResults results = new CalculationRunner(registry).run(SiteSnapshot.of(DemoSites.site(name), 1, DemoSites.FOLDER));
         List<String> lines = Files.readAllLines(DemoSites.FOLDER.resolve("expected").resolve(name + ".csv"));
         assertTrue(lines.size() > 10, "expected figures of " + name);

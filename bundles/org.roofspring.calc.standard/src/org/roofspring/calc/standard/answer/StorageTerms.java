@@ -10,7 +10,8 @@ public final class StorageTerms {
     /** The daily balance. */
     public static final Source MODEL = Source.published("Fewkes and Butler, Simulating the performance of rainwater "
             + "collection and reuse systems using behavioural models, Building Services Engineering Research and "
-            + "Technology, 2000; after Jenkins et al., Feasibility of rainwater collection systems in California, 1978");
+            + "Technology, 2000; after Jenkins et al., Feasibility of rainwater collection systems in California, "
+            + "1978");
     /** The mass-curve volume. */
     public static final Source SEQUENT_PEAK = Source.published(
             "Fair, Geyer and Okun, Water and Wastewater Engineering, mass-curve method");

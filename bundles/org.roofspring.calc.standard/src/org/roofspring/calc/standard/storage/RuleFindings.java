@@ -18,9 +18,11 @@ import org.roofspring.storage.YieldRule;
 
 /** What the simple rules give, beside the simulation: how far each would reach here, and why it differs. */
 final class RuleFindings {
-    private static final Source FIVE = Source.fromMemory("BS 8515, Rainwater harvesting systems, intermediate approach");
+    private static final Source FIVE = Source.fromMemory("BS 8515, Rainwater harvesting systems, intermediate "
+            + "approach");
     private static final Source SIX = Source.published(
-            "DIN 1989-1, Regenwassernutzungsanlagen, simplified method, as quoted by a trade guide; verify against the standard");
+            "DIN 1989-1, Regenwassernutzungsanlagen, simplified method, as quoted by a trade guide; verify against "
+            + "the standard");
     private static final Source DEMAND_SIDE = Source.commonPractice("water for the longest time without inflow");
 
     private record Rule(String id, String title, double volumeM3, String why, Step step) {
@@ -61,11 +63,13 @@ final class RuleFindings {
                 first = day - dry + 1;
             }
         }
-        double volumeM3 = SimpleRules.demandSideM3(java.util.Arrays.copyOfRange(need.demandM3(), first, first + longest));
+        double volumeM3 = SimpleRules.demandSideM3(java.util.Arrays.copyOfRange(need.demandM3(), first, first
+                + longest));
         String stretch = longest == 0 ? "none" : need.firstDay().plusDays(first) + " to "
                 + need.firstDay().plusDays(first + longest - 1L);
         rules.add(new Rule("ruleDemandSide", "Demand of the longest time without inflow", volumeM3,
-                "It takes the tank as full when that time begins, and any drizzle as its end; poor weeks before and after "
+                "It takes the tank as full when that time begins, and any drizzle as its end; poor weeks before and "
+                + "after "
                         + "are not in it.",
                 Step.of("V", "demand of the days without inflow, " + stretch, "sum of the demand of n days",
                         Quantity.of(volumeM3, Units.M3), DEMAND_SIDE,
@@ -84,11 +88,13 @@ final class RuleFindings {
             row.add(rule.title());
             row.add(Quantity.of(rule.volumeM3(), Units.M3));
             row.add(requiredM3 > 0 ? Quantity.ofSi(rule.volumeM3() / requiredM3, Units.PERCENT) : null);
-            row.add(reached.demandDays() > 0 ? Quantity.ofSi(reached.timeReliability(i).orElseThrow(), Units.PERCENT) : null);
+            row.add(reached.demandDays() > 0 ? Quantity.ofSi(reached.timeReliability(i).orElseThrow(), Units.PERCENT)
+                    : null);
             row.add(rule.why());
             rows.add(row);
         }
         answer.add("rules", "Simple rules beside the simulation", new FindingValue.Table(
-                List.of("Rule", "Usable volume", "Of the required volume", "Days it would meet here", "Why it differs"), rows));
+                List.of("Rule", "Usable volume", "Of the required volume", "Days it would meet here",
+                "Why it differs"), rows));
     }
 }

@@ -28,7 +28,8 @@ final class SiteTarget {
     }
 
     Input timeReliabilityInput() {
-        return input("R", "target: share of days with demand met in full", SitePackage.Literals.TARGET__TIME_RELIABILITY);
+        return input("R", "target: share of days with demand met in full",
+                SitePackage.Literals.TARGET__TIME_RELIABILITY);
     }
 
     Input confidenceInput() {

@@ -71,7 +71,8 @@ public final class SizingFindings {
         curve(answer);
         answer.caution(new Caution("storage.sizing-plain", Severity.INFO, null,
                 "The required volume is that of one tight, covered tank that every use draws on: evaporation, leaks, "
-                        + "pumps between tanks, rationing and water bought in are not in it. The storage balance has them.",
+                        + "pumps between tanks, rationing and water bought in are not in it. The storage balance "
+                        + "has them.",
                 List.of(), "", Source.definition("what the sizing counts")));
     }
 
@@ -110,7 +111,8 @@ public final class SizingFindings {
         if (presentM3() < answer.volumeM3()) {
             return new Verdict(Level.BAD, "The tanks are too small for the target.", reasons);
         }
-        reasons.add("Rationed days count as short, and evaporation, leaks and the way from tank to tank take their part; "
+        reasons.add("Rationed days count as short, and evaporation, leaks and the way from tank to tank take their "
+                + "part; "
                 + "the storage balance shows it use by use.");
         return new Verdict(Level.CONDITIONAL, "The tanks are large enough, but something else keeps the target from "
                 + "being reached.", reasons);

@@ -60,7 +60,8 @@ public final class SizingStudy {
                             "smallest S with Rt(S) >= R", volume, StorageTerms.MODEL, target.timeReliabilityInput()));
         }
         answer.caution(new Caution("storage.synthetic-beside", Severity.INFO, null,
-                "The figure on synthetic rain stands beside that of the record and never replaces it: synthetic years are "
+                "The figure on synthetic rain stands beside that of the record and never replaces it: synthetic "
+                + "years are "
                         + "too much alike and their dry spells too short.", List.of(), "",
                 Source.fromMemory("Richardson, Stochastic simulation of daily precipitation, temperature, and solar "
                         + "radiation, 1981")));

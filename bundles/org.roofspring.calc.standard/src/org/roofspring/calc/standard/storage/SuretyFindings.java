@@ -27,10 +27,11 @@ import org.roofspring.storage.outlook.ReliabilityInterval.Bootstrap;
 final class SuretyFindings {
     private static final int RESAMPLES = 5000;
     private static final int USUAL_YEARS = 30;
-    private static final Source EXACT = Source.fromMemory("Clopper and Pearson, The use of confidence or fiducial limits "
+    static final Source EXACT = Source.fromMemory("Clopper and Pearson, The use of confidence or fiducial limits "
             + "illustrated in the case of the binomial, Biometrika 26, 1934");
     private static final Source BOOTSTRAP = Source.fromMemory("Kuensch, The jackknife and the bootstrap for general "
-            + "stationary observations, The Annals of Statistics 17, 1989; blocks in a circle, Politis and Romano, 1992");
+            + "stationary observations, The Annals of Statistics 17, 1989; blocks in a circle, Politis and Romano, "
+            + "1992");
     private static final Source COUNT = Source.definition("counted over the record");
 
     private final WaterNeed need;
@@ -95,7 +96,8 @@ final class SuretyFindings {
         both("failedShare", "Chance of a year with a shortage", interval.failure(),
                 "Beta^-1((1 - c)/2; k, n - k + 1)", "Beta^-1((1 + c)/2; k + 1, n - k)", EXACT, inputs);
         number("failedShareLimit", "Chance of a year with a shortage, not exceeded with that confidence",
-                interval.failureUpperLimit(), Units.PERCENT, "p", "upper limit at one side", "Beta^-1(c; k + 1, n - k)", EXACT,
+                interval.failureUpperLimit(), Units.PERCENT, "p", "upper limit at one side",
+                "Beta^-1(c; k + 1, n - k)", EXACT,
                 inputs);
         String drawn = " of " + RESAMPLES + " records drawn from its hydrological years with replacement";
         both("timeReliability", "Share of days met in full", interval.timeReliability(),
@@ -104,10 +106,13 @@ final class SuretyFindings {
                 "share (1 - c)/2" + drawn, "share (1 + c)/2" + drawn, BOOTSTRAP, target.confidenceInput());
     }
 
-    private void both(String id, String title, Interval interval, String low, String high, Source source, Input... inputs) {
-        number(id + "Low", title + ", lower end", interval.low(), Units.PERCENT, "low", "lower end of the interval", low,
+    private void both(String id, String title, Interval interval, String low, String high, Source source,
+            Input... inputs) {
+        number(id + "Low", title + ", lower end", interval.low(), Units.PERCENT, "low", "lower end of the interval",
+                low,
                 source, inputs);
-        number(id + "High", title + ", upper end", interval.high(), Units.PERCENT, "high", "upper end of the interval", high,
+        number(id + "High", title + ", upper end", interval.high(), Units.PERCENT, "high", "upper end of the interval",
+                high,
                 source, inputs);
     }
 
@@ -120,7 +125,8 @@ final class SuretyFindings {
     private void caution(ReliabilityInterval interval) {
         boolean isShort = interval.years() < USUAL_YEARS;
         answer.caution(new Caution("storage.record-short", isShort ? Severity.WARNING : Severity.INFO, null,
-                "Whole hydrological years in the record: {0}, with a shortage: {1}. With confidence {2} the chance of such a "
+                "Whole hydrological years in the record: {0}, with a shortage: {1}. With confidence {2} the chance "
+                + "of such a "
                         + "year is at most {3}"
                         + (interval.failedYears() == 0 ? ", though none failed" : "")
                         + ". A drought worse than any on record, and a change of climate, are not in it.",

@@ -1,11 +1,12 @@
 package org.roofspring.calc.standard.water;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
-import org.roofspring.site.LevelVolumePoint;
 import org.roofspring.site.SitePackage;
 import org.roofspring.site.Tank;
+import org.roofspring.storage.outlook.TankGauge;
 
 /** Heights and volumes of the water in a tank of the site. Heights are over its floor, levels over the site datum. */
 public final class TankWater {
@@ -43,32 +44,35 @@ public final class TankWater {
     }
 
     /**
-     * Volume up to a height [m3]: by the curve of the tank, else as in an upright tank of even section; absent where
-     * neither curve nor capacity and height are given.
+     * Height against volume: by the curve of the tank, else as in an upright tank of even section; empty where neither
+     * a curve that rises nor capacity and height are given.
      */
-    public static OptionalDouble volumeM3(Tank tank, double heightM) {
-        List<LevelVolumePoint> curve = tank.getLevelVolume().stream()
-                .filter(point -> point.getHeight() != null && point.getVolume() != null).toList();
+    public static Optional<TankGauge> gauge(Tank tank) {
+        List<TankGauge.Point> curve = tank.getLevelVolume().stream()
+                .filter(point -> point.getHeight() != null && point.getVolume() != null)
+                .map(point -> new TankGauge.Point(point.getHeight().si(), point.getVolume().si())).toList();
         if (curve.size() >= 2) {
-            return OptionalDouble.of(byCurve(curve, heightM));
+            return rises(curve) ? Optional.of(new TankGauge(curve)) : Optional.empty();
         }
         double topM = topHeightM(tank);
-        return tank.getCapacity() == null || topM <= 0 ? OptionalDouble.empty()
-                : OptionalDouble.of(tank.getCapacity().si() * Math.min(Math.max(heightM, 0), topM) / topM);
+        return tank.getCapacity() == null || topM <= 0 ? Optional.empty()
+                : Optional.of(TankGauge.upright(topM, tank.getCapacity().si()));
     }
 
-    private static double byCurve(List<LevelVolumePoint> curve, double heightM) {
-        LevelVolumePoint low = curve.get(0);
-        for (LevelVolumePoint high : curve) {
-            double highM = high.getHeight().si();
-            if (heightM <= highM) {
-                double lowM = low.getHeight().si();
-                double share = highM > lowM ? Math.max(0, (heightM - lowM) / (highM - lowM)) : 1;
-                return low.getVolume().si() + share * (high.getVolume().si() - low.getVolume().si());
+    private static boolean rises(List<TankGauge.Point> curve) {
+        for (int i = 1; i < curve.size(); i++) {
+            if (curve.get(i).heightM() <= curve.get(i - 1).heightM()
+                    || curve.get(i).volumeM3() <= curve.get(i - 1).volumeM3()) {
+                return false;
             }
-            low = high;
         }
-        return low.getVolume().si();
+        return true;
+    }
+
+    /** Volume up to a height [m3], by the gauge; absent where there is none. */
+    public static OptionalDouble volumeM3(Tank tank, double heightM) {
+        return gauge(tank).map(gauge -> OptionalDouble.of(gauge.volumeM3(Math.max(0, heightM))))
+                .orElse(OptionalDouble.empty());
     }
 
     /** Volume between the heights at which its pump starts and stops [m3]; absent where they are not both known. */

@@ -102,14 +102,18 @@ public final class WholeSystem {
 
     /** Runs the record with the state warmed up. */
     public SystemResult run(YieldRule rule, BooleanSupplier cancelled) {
-        double[] empty = new double[chain.stages().size()];
-        SystemResult warmUp = SystemBalance.run(system(rule, empty), series, List.of(), cancelled);
-        double[] start = new double[empty.length];
+        return SystemBalance.run(system(rule, warmStartM3(rule, cancelled)), series, List.of(), cancelled);
+    }
+
+    /** Volume of each stage after a pass over the record from empty tanks [m3]. */
+    public double[] warmStartM3(YieldRule rule, BooleanSupplier cancelled) {
+        double[] start = new double[chain.stages().size()];
+        SystemResult warmUp = SystemBalance.run(system(rule, start), series, List.of(), cancelled);
         for (int stage = 0; stage < start.length; stage++) {
             double[] volumes = warmUp.stageVolumesM3(stage);
             start[stage] = volumes[volumes.length - 1];
         }
-        return SystemBalance.run(system(rule, start), series, List.of(), cancelled);
+        return start;
     }
 
     /**
