@@ -37,12 +37,20 @@ abstract class AnswerCommand implements Callable<Integer> {
         return spec;
     }
 
+    boolean json() {
+        return json;
+    }
+
+    /** The answer as it is printed. */
+    String written(Outcome.Completed completed) {
+        return json ? AnswerJson.write(calculation(), completed) : AnswerTable.write(completed, this::name);
+    }
+
     @Override
     public final Integer call() throws IOException {
         switch (answer()) {
             case Outcome.Completed completed -> {
-                String text = json ? AnswerJson.write(calculation(), completed) : AnswerTable.write(completed, this::name);
-                spec.commandLine().getOut().println(text);
+                spec.commandLine().getOut().println(written(completed));
                 return 0;
             }
             case Outcome.NotComputable none -> throw new Failures.NoAnswerException(

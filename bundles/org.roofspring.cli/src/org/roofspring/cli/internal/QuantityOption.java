@@ -95,4 +95,10 @@ abstract class QuantityOption implements ITypeConverter<Quantity> {
             super(Dimension.TURBIDITY);
         }
     }
+
+    static final class Money extends QuantityOption {
+        Money() {
+            super(Dimension.MONEY);
+        }
+    }
 }

@@ -15,7 +15,6 @@ import org.roofspring.calc.Finding;
 import org.roofspring.calc.FindingValue;
 import org.roofspring.calc.engine.CalculationResult;
 import org.roofspring.calc.engine.SiteResults;
-import org.roofspring.quantity.Quantity;
 import org.roofspring.site.Site;
 
 /** Result files of an appraisal; each is written whole or not at all, and none is overwritten unasked. */
@@ -67,20 +66,13 @@ final class ResultFiles {
     }
 
     private static String findings(SiteResults results) {
-        StringBuilder csv = new StringBuilder("calculation,finding,element,title,value,unit\n");
+        StringBuilder csv = new StringBuilder(CsvText.row("calculation", "finding", "element", "title", "value", "unit"));
         for (CalculationResult result : results.results()) {
             result.completed().ifPresent(outcome -> {
                 for (Finding finding : outcome.findings()) {
-                    String[] value = switch (finding.value()) {
-                        case FindingValue.Number n -> new String[] { Double.toString(n.quantity().value()), n.quantity().unit().symbol() };
-                        case FindingValue.Flag flag -> new String[] { Boolean.toString(flag.value()), "" };
-                        case FindingValue.Text text -> new String[] { text.text(), "" };
-                        case FindingValue.Verdict verdict -> new String[] { verdict.text(), "" };
-                        default -> null;
-                    };
-                    if (value != null) {
-                        csv.append(row(result.descriptor().id(), finding.id(), finding.elementId() == null ? "" : finding.elementId(), finding.title(), value[0], value[1]));
-                    }
+                    CsvText.value(finding.value()).ifPresent(value -> csv.append(CsvText.row(result.descriptor().id(),
+                            finding.id(), finding.elementId() == null ? "" : finding.elementId(), finding.title(),
+                            value.number(), value.unit())));
                 }
             });
         }
@@ -94,31 +86,12 @@ final class ResultFiles {
                 Path path = folder.resolve(result.descriptor().id() + "." + finding.id()
                         + (finding.elementId() == null ? "" : "." + finding.elementId()) + ".csv");
                 if (finding.value() instanceof FindingValue.Table table) {
-                    contents.put(path, table(table));
+                    contents.put(path, CsvText.table(table));
                 } else if (finding.value() instanceof FindingValue.Daily daily) {
                     contents.put(path, daily(daily));
                 }
             }
         });
-    }
-
-    private static String table(FindingValue.Table table) {
-        String[] units = new String[table.columns().size()];
-        String[] header = new String[units.length];
-        for (int i = 0; i < units.length; i++) {
-            int column = i;
-            units[i] = table.rows().stream().map(row -> row.get(column)).filter(Quantity.class::isInstance).map(cell -> ((Quantity) cell).unit().symbol()).findFirst().orElse("");
-            header[i] = table.columns().get(i) + (units[i].isEmpty() || units[i].equals("1") ? "" : " [" + units[i] + "]");
-        }
-        StringBuilder csv = new StringBuilder(row(header));
-        for (List<Object> row : table.rows()) {
-            csv.append(row(row.stream().map(cell -> switch (cell) {
-                case Quantity quantity -> Double.toString(quantity.value());
-                case null -> "";
-                default -> cell.toString();
-            }).toArray(String[]::new)));
-        }
-        return csv.toString();
     }
 
     private static String daily(FindingValue.Daily daily) {
@@ -127,14 +100,5 @@ final class ResultFiles {
             csv.append(daily.firstDay().plusDays(day)).append(',').append(daily.value(day)).append('\n');
         }
         return csv.toString();
-    }
-
-    private static String row(String... cells) {
-        StringBuilder row = new StringBuilder();
-        for (String cell : cells) {
-            boolean quoted = cell.contains(",") || cell.contains("\"") || cell.contains("\n");
-            row.append(row.isEmpty() ? "" : ",").append(quoted ? "\"" + cell.replace("\"", "\"\"") + "\"" : cell);
-        }
-        return row.append('\n').toString();
     }
 }

@@ -7,9 +7,11 @@ import java.util.Map;
 
 import org.roofspring.calc.Calculation;
 import org.roofspring.calc.Outcome;
+import org.roofspring.calc.engine.CalculationDescriptor;
 import org.roofspring.calc.engine.CalculationRegistry;
 import org.roofspring.calc.engine.CalculationResult;
 import org.roofspring.calc.engine.CalculationRunner;
+import org.roofspring.calc.engine.SiteResults;
 import org.roofspring.site.NamedElement;
 import org.roofspring.site.Site;
 import org.roofspring.site.io.SiteFileException;
@@ -55,14 +57,22 @@ final class SiteInput {
         return names.getOrDefault(elementId, elementId);
     }
 
-    /** One calculation that needs no other, run with all the checks of the engine. */
-    Outcome outcome(Calculation calculation) {
+    /**
+     * One calculation, run with all the checks of the engine.
+     *
+     * @param before those that it needs or uses
+     */
+    Outcome outcome(Calculation calculation, Calculation... before) {
         CalculationRegistry registry = new CalculationRegistry();
         registry.add(calculation);
-        CalculationResult result = new CalculationRunner(registry).run(snapshot()).results().iterator().next();
-        if (result.fault() != null) {
-            throw new IllegalStateException(result.fault().text(), result.fault().cause());
+        for (Calculation needed : before) {
+            registry.add(needed);
         }
+        SiteResults results = new CalculationRunner(registry).run(snapshot());
+        results.results().stream().filter(result -> result.fault() != null).findFirst().ifPresent(result -> {
+            throw new IllegalStateException(result.fault().text(), result.fault().cause());
+        });
+        CalculationResult result = results.result(CalculationDescriptor.of(calculation.getClass()).id()).orElseThrow();
         if (result.outcome() == null) {
             String reasons = String.join(" ", result.reasons());
             // a value out of its range is what keeps a calculation from applying to a site that has what it needs
