@@ -27,7 +27,7 @@ public final class CardList {
     private final ScrolledForm form;
     private final Consumer<Object> follow;
     private List<Card> shown;
-    private String shownIntroduction;
+    private Label introductionLabel;
 
     /** @param follow is given the target of a link that was followed */
     public CardList(Composite parent, Consumer<Object> follow) {
@@ -64,22 +64,30 @@ public final class CardList {
      * @param introduction a line above them, such as how many there are, or why there are none
      */
     public void show(String introduction, List<Card> cards) {
-        if (introduction.equals(shownIntroduction) && cards.equals(shown)) {
+        if (cards.equals(shown)) {
+            introduce(introduction);
             return;
         }
         shown = List.copyOf(cards);
-        shownIntroduction = introduction;
         form.setRedraw(false);
         try {
             Composite body = form.getBody();
             for (Control child : body.getChildren()) {
                 child.dispose();
             }
-            label(body, introduction, Palette.of(body).muted(), false);
+            introductionLabel = label(body, introduction, Palette.of(body).muted(), false);
             cards.forEach(card -> create(body, card));
             form.reflow(true);
         } finally {
             form.setRedraw(true);
+        }
+    }
+
+    private void introduce(String introduction) {
+        String text = introduction.replace("&", "&&");
+        if (!text.equals(introductionLabel.getText())) {
+            introductionLabel.setText(text);
+            form.reflow(true);
         }
     }
 

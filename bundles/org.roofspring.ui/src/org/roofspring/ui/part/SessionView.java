@@ -9,6 +9,8 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.ui.IPartListener2;
+import org.eclipse.ui.IWorkbenchPartReference;
 import org.eclipse.ui.part.ViewPart;
 import org.roofspring.ui.look.Palette;
 import org.roofspring.ui.session.Aspect;
@@ -16,14 +18,34 @@ import org.roofspring.ui.session.SessionListener;
 import org.roofspring.ui.session.SessionService;
 import org.roofspring.ui.session.SiteSession;
 
-/** A view of the active session. While no site is open it says so. */
+/**
+ * A view of the active session. While no site is open it says so; while it lies behind another view it does no work but
+ * {@link #summarise}.
+ */
 public abstract class SessionView extends ViewPart {
     private final Set<Aspect> aspects;
     private final SessionListener listener = this::changed;
+    private final IPartListener2 visibility = new IPartListener2() {
+        @Override
+        public void partVisible(IWorkbenchPartReference part) {
+            if (part.getPart(false) == SessionView.this) {
+                appeared();
+            }
+        }
+
+        @Override
+        public void partHidden(IWorkbenchPartReference part) {
+            if (part.getPart(false) == SessionView.this) {
+                visible = false;
+            }
+        }
+    };
     private SessionService sessions;
     private Composite pages;
     private Composite content;
     private Composite nothing;
+    private boolean visible;
+    private boolean missed;
 
     /** @param aspects of a session that bear on what is shown */
     protected SessionView(Aspect... aspects) {
@@ -45,8 +67,17 @@ public abstract class SessionView extends ViewPart {
         content = new Composite(pages, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(content);
         createContent(content);
+        visible = getSite().getPage().isPartVisible(this);
+        getSite().getPage().addPartListener(visibility);
         sessions.addListener(listener);
         showActive();
+    }
+
+    private void appeared() {
+        visible = true;
+        if (missed) {
+            showActive();
+        }
     }
 
     /** Makes the widgets; the parent has a grid of one column without margins. */
@@ -58,6 +89,10 @@ public abstract class SessionView extends ViewPart {
     /** Shows what has changed about the session that is shown. */
     protected abstract void update(SiteSession session, Aspect aspect);
 
+    /** Tells in the title how much there is to see; called for every change, also while the view is hidden. */
+    protected void summarise(SiteSession session) {
+    }
+
     /** The session that was shown is gone and must be let go of. */
     protected void forget() {
     }
@@ -66,14 +101,25 @@ public abstract class SessionView extends ViewPart {
         if (aspect == Aspect.ACTIVE || aspect == Aspect.UNITS) {
             showActive();
         } else if (session != null && session == sessions.active().orElse(null) && aspects.contains(aspect)) {
-            update(session, aspect);
+            if (visible) {
+                update(session, aspect);
+            } else {
+                missed = true;
+            }
+            summarise(session);
         }
     }
 
     private void showActive() {
         Optional<SiteSession> active = sessions.active();
         ((StackLayout) pages.getLayout()).topControl = active.isPresent() ? content : nothing;
-        active.ifPresentOrElse(this::show, this::forget);
+        if (active.isEmpty()) {
+            forget();
+        } else if (visible) {
+            show(active.get());
+        }
+        missed = active.isPresent() && !visible;
+        active.ifPresent(this::summarise);
         pages.layout();
     }
 
@@ -86,6 +132,7 @@ public abstract class SessionView extends ViewPart {
     public void dispose() {
         if (sessions != null) {
             sessions.removeListener(listener);
+            getSite().getPage().removePartListener(visibility);
         }
         super.dispose();
     }

@@ -2,8 +2,10 @@ package org.roofspring.ui.session;
 
 import java.nio.file.Path;
 import java.util.EventObject;
+import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -39,6 +41,8 @@ public final class SiteSession {
     private final CommandStackListener commandListener = this::commandDone;
     private Path file;
     private SiteSelection selection;
+    /** Elements by identifier; made when first asked for after an edit. */
+    private Map<String, Element> byId;
     private boolean wasDirty;
     private boolean closed;
 
@@ -204,12 +208,15 @@ public final class SiteSession {
         if (id == null || id.equals(site.getId())) {
             return id == null ? Optional.empty() : Optional.of(site);
         }
-        for (Iterator<EObject> all = site.eAllContents(); all.hasNext();) {
-            if (all.next() instanceof Element element && id.equals(element.getId())) {
-                return Optional.of(element);
+        if (byId == null) {
+            byId = new HashMap<>();
+            for (Iterator<EObject> all = site.eAllContents(); all.hasNext();) {
+                if (all.next() instanceof Element element) {
+                    byId.put(element.getId(), element);
+                }
             }
         }
-        return Optional.empty();
+        return Optional.ofNullable(byId.get(id));
     }
 
     /** Whether the object is part of the site now, and not removed. */
@@ -221,6 +228,7 @@ public final class SiteSession {
         if (closed) {
             return;
         }
+        byId = null;
         if (!contains(selection.element())) {
             select(selection.to(site));
         }

@@ -10,7 +10,6 @@ import java.util.Set;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.widgets.Composite;
 import org.roofspring.calc.Caution;
-import org.roofspring.calc.engine.CalculationResult;
 import org.roofspring.site.Element;
 import org.roofspring.site.edit.Words;
 import org.roofspring.ui.look.Card;
@@ -36,20 +35,22 @@ public final class CautionsView extends SessionView {
 
     @Override
     protected void show(SiteSession session) {
-        Set<Caution> fresh = new LinkedHashSet<>();
-        Set<Caution> stale = new LinkedHashSet<>();
-        for (CalculationResult result : session.live().results().results()) {
-            (session.live().outOfDate(result.descriptor().id()) ? stale : fresh).addAll(result.cautions());
-        }
-        stale.removeAll(fresh);
-        List<Caution> all = new ArrayList<>(fresh);
-        all.addAll(stale);
-        all.sort(Comparator.comparing(Caution::severity).reversed());
-        List<Card> cards = all.stream().map(caution -> card(session, caution, stale.contains(caution))).toList();
-        long dangers = all.stream().filter(caution -> caution.severity() == Caution.Severity.DANGER).count();
-        list.show(introduction(all.size(), dangers), cards);
-        setPartName(all.isEmpty() ? "Cautions" : "Cautions (" + all.size() + (dangers == 0 ? ")" : dangers == 1 ? ", 1 danger)"
-                : ", " + dangers + " dangers)"));
+        List<Caution> all = cautions(session);
+        boolean stale = session.live().results().results().stream()
+                .anyMatch(result -> !result.cautions().isEmpty() && session.live().outOfDate(result.descriptor().id()));
+        list.show(introduction(all.size(), dangers(all)) + (stale ? " Out of date: they are being worked out anew." : ""),
+                all.stream().map(caution -> card(session, caution)).toList());
+    }
+
+    /** Each caution once, the gravest first. */
+    private static List<Caution> cautions(SiteSession session) {
+        Set<Caution> all = new LinkedHashSet<>();
+        session.live().results().results().forEach(result -> all.addAll(result.cautions()));
+        return all.stream().sorted(Comparator.comparing(Caution::severity).reversed()).toList();
+    }
+
+    private static long dangers(List<Caution> cautions) {
+        return cautions.stream().filter(caution -> caution.severity() == Caution.Severity.DANGER).count();
     }
 
     private static String introduction(int all, long dangers) {
@@ -60,7 +61,18 @@ public final class CautionsView extends SessionView {
                 + (dangers == 1 ? " is about people being hurt or made ill" : " are about people being hurt or made ill")) + ".";
     }
 
-    private static Card card(SiteSession session, Caution caution, boolean stale) {
+    @Override
+    protected void summarise(SiteSession session) {
+        List<Caution> all = cautions(session);
+        long dangers = dangers(all);
+        String title = all.isEmpty() ? "Cautions" : "Cautions (" + all.size()
+                + (dangers == 0 ? ")" : dangers == 1 ? ", 1 danger)" : ", " + dangers + " dangers)");
+        if (!title.equals(getPartName())) {
+            setPartName(title);
+        }
+    }
+
+    private static Card card(SiteSession session, Caution caution) {
         Optional<Element> element = session.element(caution.elementId());
         String word = switch (caution.severity()) {
             case INFO -> "Note";
@@ -75,8 +87,7 @@ public final class CautionsView extends SessionView {
         }
         notes.add("Why: " + caution.source());
         List<Card.Link> links = element.map(found -> List.of(new Card.Link(Words.name(found), found.getId()))).orElse(List.of());
-        return new Card(caution.severity().word(), stale ? Card.Tone.STALE : tone(caution.severity()),
-                stale ? word + " (out of date)" : word, text, notes, links);
+        return new Card(caution.severity().word(), tone(caution.severity()), word, text, notes, links);
     }
 
     private static Card.Tone tone(Caution.Severity severity) {

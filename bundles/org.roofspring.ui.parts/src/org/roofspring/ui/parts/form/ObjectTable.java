@@ -179,7 +179,7 @@ final class ObjectTable {
         gc.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT)); // headings are bold in some themes
         for (EStructuralFeature feature : features) {
             boolean words = feature instanceof EReference || feature.getEType().getInstanceClass() == String.class;
-            boolean number = feature instanceof EAttribute && !words && !feature.isMany() && FeatureFacts.isQuantity(feature);
+            boolean number = feature instanceof EAttribute && !words && !feature.isMany() && (FeatureFacts.isQuantity(feature) || feature.getEType().getInstanceClass() == int.class);
             TableViewerColumn column = new TableViewerColumn(viewer, number ? SWT.RIGHT : SWT.LEFT);
             column.getColumn().setToolTipText(FeatureFacts.documentation(feature));
             column.setLabelProvider(new CellLabels(session, feature, ofElements));

@@ -8,6 +8,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.jface.action.Action;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.ui.forms.widgets.FormToolkit;
@@ -93,8 +94,14 @@ public final class SiteForm {
 
     private void showHeading() {
         String heading = shownGroup == null ? Words.name(shownElement) : Words.feature(shownGroup);
-        form.setText(heading.replace("&", "&&"));
-        form.setImage(shownGroup == null ? Icons.of(shownElement.eClass()) : Icons.of(shownGroup));
+        Image icon = shownGroup == null ? Icons.of(shownElement.eClass()) : Icons.of(shownGroup);
+        String text = heading.replace("&", "&&");
+        if (!text.equals(form.getText())) {
+            form.setText(text);
+        }
+        if (icon != form.getImage()) {
+            form.setImage(icon);
+        }
     }
 
     /** Shows the values that the model has now. */

@@ -49,20 +49,33 @@ public final class ProblemsView extends SessionView {
 
     @Override
     protected void show(SiteSession session) {
+        List<Card> cards = toMend(session);
+        boolean nothingToMend = cards.isEmpty();
+        Set<String> listed = new HashSet<>();
+        Violation.in(session.site()).forEach(violation -> listed.add(violation.sentence().toLowerCase(Locale.ROOT) + "."));
+        session.live().results().results().forEach(result -> add(session, result, listed, cards));
+        int answered = (int) session.live().results().results().stream().filter(result -> result.completed().isPresent()).count();
+        list.show(answered + " of " + session.live().results().results().size() + " calculations have an answer."
+                + (nothingToMend ? " No value of the site is missing or out of range." : ""), cards);
+    }
+
+    /** Plug-ins that failed, texts that were not taken over, values that are missing or out of range. */
+    private static List<Card> toMend(SiteSession session) {
         List<Card> cards = new ArrayList<>();
         session.live().results().allFaults().forEach(fault -> cards.add(card(fault)));
         session.drafts().all().stream().filter(draft -> session.contains(draft.element())).forEach(draft -> cards.add(card(draft)));
         SiteChecks.of(session.site()).forEach(fault -> cards.add(new Card("warning", Tone.WARNING, "Value to mend", fault.sentence(),
                 List.of(), List.of(new Link("Go to", new Place(fault.object(), fault.feature()))))));
-        int toMend = cards.size();
-        Set<String> toMendWords = new HashSet<>();
-        Violation.in(session.site()).forEach(violation -> toMendWords.add(violation.sentence().toLowerCase(Locale.ROOT) + "."));
-        session.live().results().results().forEach(result -> add(session, result, toMendWords, cards));
-        int answered = (int) session.live().results().results().stream().filter(result -> result.completed().isPresent()).count();
-        int all = session.live().results().results().size();
-        list.show(answered + " of " + all + " calculations have an answer."
-                + (toMend == 0 ? " No value of the site is missing or out of range." : ""), cards);
-        setPartName(toMend == 0 ? "Problems" : "Problems (" + toMend + ")");
+        return cards;
+    }
+
+    @Override
+    protected void summarise(SiteSession session) {
+        int toMend = toMend(session).size();
+        String title = toMend == 0 ? "Problems" : "Problems (" + toMend + ")";
+        if (!title.equals(getPartName())) {
+            setPartName(title);
+        }
     }
 
     private static Card card(PluginFault fault) {
@@ -77,8 +90,8 @@ public final class ProblemsView extends SessionView {
                 List.of(new Link("Go to", new Place(draft.element(), draft.feature()))));
     }
 
-    /** @param toMend sentences about values that are listed already, which a calculation gives as its reason */
-    private static void add(SiteSession session, CalculationResult result, Set<String> toMend, List<Card> cards) {
+    /** @param listed sentences about values that are listed already, which a calculation gives as its reason */
+    private static void add(SiteSession session, CalculationResult result, Set<String> listed, List<Card> cards) {
         boolean stale = session.live().outOfDate(result.descriptor().id());
         String title = result.descriptor().title() + (stale ? " (out of date)" : "");
         switch (result.status()) {
@@ -90,7 +103,7 @@ public final class ProblemsView extends SessionView {
                         String.join("\n", problems.stream().map(Outcome.Problem::text).toList()), List.of(), links));
             }
             case NOT_APPLICABLE -> cards.add(new Card("info", stale ? Tone.STALE : Tone.PLAIN, "Does not apply: " + title,
-                    result.reasons().stream().allMatch(reason -> toMend.contains(reason.toLowerCase(Locale.ROOT))) ? "It waits for values that are to be mended." : String.join("\n", result.reasons()),
+                    result.reasons().stream().allMatch(reason -> listed.contains(reason.toLowerCase(Locale.ROOT))) ? "It waits for values that are to be mended." : String.join("\n", result.reasons()),
                     List.of(), List.of()));
             default -> {
                 // an answer, or a fault that is listed with the others

@@ -34,12 +34,13 @@ import org.roofspring.ui.session.SiteSession;
 /** The workings of the selected finding. An input that was entered by hand is a link to its field. */
 public final class WorkingsView extends SessionView {
     /** What is on the screen; when it is the same again, nothing is drawn anew. */
-    private record Shown(SiteSession session, FindingKey key, Finding finding, Working working, boolean stale, String unit) {
+    private record Shown(SiteSession session, FindingKey key, Finding finding, Working working, String unit) {
     }
 
     private FormToolkit toolkit;
     private ScrolledForm form;
     private Shown shown;
+    private Label state;
 
     public WorkingsView() {
         super(Aspect.RESULTS, Aspect.SELECTION);
@@ -74,10 +75,13 @@ public final class WorkingsView extends SessionView {
         Finding finding = key.flatMap(k -> k.in(results)).orElse(null);
         Working working = key.flatMap(k -> k.working(results)).orElse(null);
         boolean stale = key.filter(k -> session.live().outOfDate(k.calculationId())).isPresent();
-        Shown now = new Shown(session, key.orElse(null), finding, working, stale, DisplayUnits.system(session.site()).name());
+        Shown now = new Shown(session, key.orElse(null), finding, working, DisplayUnits.system(session.site()).name());
         if (!now.equals(shown)) {
             shown = now;
             draw(session);
+        }
+        if (state != null) {
+            showState(session, stale);
         }
     }
 
@@ -100,6 +104,7 @@ public final class WorkingsView extends SessionView {
             for (Control child : body.getChildren()) {
                 child.dispose();
             }
+            state = null;
             if (shown.key() == null) {
                 text(body, "Nothing has been calculated yet.", false).setForeground(Palette.of(body).muted());
             } else if (shown.finding() == null) {
@@ -125,9 +130,19 @@ public final class WorkingsView extends SessionView {
         String about = session.element(shown.finding().elementId()).map(element -> " of " + Words.name(element)).orElse("");
         Label title = text(body, shown.finding().title() + about + ":  " + FindingWords.of(shown.finding().value(), session.format()), false);
         title.setFont(JFaceResources.getHeaderFont());
-        String calculation = session.live().results().result(shown.key().calculationId()).map(result -> result.descriptor().title()).orElse("");
-        Label from = text(body, calculation + (shown.stale() ? "  \u2013  out of date, being calculated anew" : ""), false);
-        from.setForeground(shown.stale() ? Palette.of(body).warning() : Palette.of(body).muted());
+        state = text(body, calculation(session), false);
+    }
+
+    private String calculation(SiteSession session) {
+        return session.live().results().result(shown.key().calculationId()).map(result -> result.descriptor().title()).orElse("");
+    }
+
+    private void showState(SiteSession session, boolean stale) {
+        String text = Texts.plain(calculation(session) + (stale ? "  \u2013  out of date, being calculated anew" : ""));
+        if (!text.equals(state.getText())) {
+            state.setText(text);
+        }
+        state.setForeground(stale ? Palette.of(state).warning() : Palette.of(state).muted());
     }
 
     private void step(SiteSession session, Composite body, String number, Working.Step step) {
