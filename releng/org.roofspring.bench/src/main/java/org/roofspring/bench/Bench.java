@@ -32,6 +32,7 @@ public final class Bench {
         Map<String, Group> groups = new LinkedHashMap<>();
         groups.put("storage", new StorageGroup());
         groups.put("rain", new RainGroup());
+        groups.put("hydraulics", new HydraulicsGroup());
         List<String> wanted = args.length > 2 ? List.of(args).subList(2, args.length) : List.copyOf(groups.keySet());
         for (String name : wanted) {
             if (!groups.containsKey(name)) {
