@@ -1,0 +1,2 @@
+/** Reading the font that comes along. */
+package org.roofspring.drawing.internal;
