@@ -71,7 +71,7 @@ public final class SafetyCalculation implements Calculation {
             return;
         }
         Quantity mass = Quantity.of(tank.getCapacity().si() * WATER_KG_PER_M3, Units.KG);
-        findings.add(new Finding("fullMass", "Mass of the water in " + Names.of(tank) + " when full", tank.getId(),
+        findings.add(new Finding("fullMass", "Mass of the water when full", tank.getId(),
                 new FindingValue.Number(mass)));
         workings.add(new Working("fullMass", tank.getId(), "Mass of the water when full",
                 List.of(Step.of("m", "mass of the water when full", "rho S", mass,

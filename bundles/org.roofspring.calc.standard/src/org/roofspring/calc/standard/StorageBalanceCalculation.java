@@ -31,6 +31,7 @@ import org.roofspring.site.RunoffBasis;
 import org.roofspring.site.Site;
 import org.roofspring.site.SitePackage;
 import org.roofspring.site.Tank;
+import org.roofspring.site.TopUp;
 import org.roofspring.site.snapshot.SiteSnapshot;
 import org.roofspring.storage.BalanceResult;
 import org.roofspring.storage.ShortageMap;
@@ -40,7 +41,7 @@ import org.roofspring.storage.system.UseResult;
 
 /** Runs the whole site day by day over its rain record, by both yield rules. */
 @Component
-@CalculationInfo(id = "storage.balance", version = "2", title = "Storage balance", reads = { "Roof", "RoofDrain", "Gutter", "GutterOutlet", "Downpipe",
+@CalculationInfo(id = "storage.balance", version = "3", title = "Storage balance", reads = { "Roof", "RoofDrain", "Gutter", "GutterOutlet", "Downpipe",
         "Screen", "FirstFlushDiverter", "Tank", "TankLink", "PipeRun.from", "PipeRun.to", "PipeRun.inUse", "Pump.inUse", "SupplyTime", "Tap.id", "Use",
         "UseCalendar", "UsePeriod", "Holiday", "RationingRule", "TopUp", "MonthlyNormal" }, requires = "rain.record", uses = { "pump.duty", "roof.drainage" })
 public final class StorageBalanceCalculation implements Calculation {
@@ -62,13 +63,14 @@ public final class StorageBalanceCalculation implements Calculation {
         AnswerBuilder answer = StorageAnswer.of(null, YieldRule.YAS, capacityM3, whole, inflowSteps(site, system.roofs(), rain, inputs));
         hopeful(answer, ybs.whole());
         uses(answer, system, yas);
+        topUp(answer, site, yas);
         answer.add("volumeTrace", "Volume in all tanks", new FindingValue.Daily(rain.firstDay(), whole.endVolumesM3(), Units.M3));
         for (int stage = 0; stage < system.chain().stages().size() && system.chain().stages().size() > 1; stage++) {
             Tank tank = system.chain().stages().get(stage).get(0);
             answer.include(new Outcome.Completed(List.of(new org.roofspring.calc.Finding("stageTrace", "Volume in " + tank.getName(), tank.getId(),
                     new FindingValue.Daily(rain.firstDay(), yas.stageVolumesM3(stage), Units.M3))), List.of(), List.of()));
         }
-        answer.add("shortageByMonth", "Shortage by month", shortage(whole, rain.firstDay()));
+        shortage(answer, whole, rain.firstDay());
         cautions(answer, site, system);
         return answer.build();
     }
@@ -100,10 +102,9 @@ public final class StorageBalanceCalculation implements Calculation {
     private static void hopeful(AnswerBuilder answer, BalanceResult ybs) {
         Source rule = Source.published("Fewkes and Butler, 2000: yield before spillage");
         Quantity supplied = Quantity.of(ybs.totals().suppliedM3(), Units.M3);
-        answer.number("suppliedYbs", "Supplied, if each day's rain comes before its use", supplied,
+        answer.number("suppliedYbs", "Supplied, if rain comes before use", supplied,
                 Step.of("Y", "supplied by the hopeful rule", "Y = min(D, V + Q); V' = min(V + Q - Y, S)", supplied, rule));
-        ybs.timeReliability().ifPresent(share -> answer.number("timeReliabilityYbs", "Share of days met, if each day's rain comes before its use", share,
-                Units.ONE, Step.of("Rt", "time reliability by the hopeful rule", "full days / days with demand", Quantity.of(share), rule)));
+        ybs.timeReliability().ifPresent(share -> answer.share("timeReliabilityYbs", "Share of days met, if rain comes before use", share, Step.of("Rt", "time reliability by the hopeful rule", "full days / days with demand", Quantity.ofSi(share, Units.PERCENT), rule)));
     }
 
     private static void uses(AnswerBuilder answer, WholeSystem system, SystemResult result) {
@@ -116,13 +117,57 @@ public final class StorageBalanceCalculation implements Calculation {
         answer.add("uses", "Use by use", new FindingValue.Table(List.of("Use", "Demand", "Supplied", "Days with demand", "Days met in full", "Share of days met"), rows));
     }
 
-    private static FindingValue.Table shortage(BalanceResult whole, LocalDate firstDay) {
+    private static void shortage(AnswerBuilder answer, BalanceResult whole, LocalDate firstDay) {
         List<List<Object>> rows = new ArrayList<>();
         for (ShortageMap.MonthCell cell : whole.shortageMap(firstDay).months()) {
-            rows.add(List.of(cell.month().toString(), Quantity.of(cell.demandDays(), Units.D), Quantity.of(cell.shortDays(), Units.D),
-                    Quantity.of(cell.demandM3(), Units.M3), Quantity.of(cell.missingM3(), Units.M3)));
+            rows.add(Arrays.asList(cell.month().toString(), Quantity.of(cell.demandDays(), Units.D),
+                    Quantity.of(cell.shortDays(), Units.D), Quantity.of(cell.demandM3(), Units.M3),
+                    Quantity.of(cell.missingM3(), Units.M3), cell.demandM3() > 0
+                            ? Quantity.ofSi(cell.missingM3() / cell.demandM3(), Units.PERCENT) : null));
         }
-        return new FindingValue.Table(List.of("Month", "Days with demand", "Days short", "Demand", "Not supplied"), rows);
+        Source counted = Source.definition("summed over the days of each calendar month that the record touches");
+        answer.add("shortageByMonth", "Shortage by month", new FindingValue.Table(List.of("Month", "Days with demand",
+                "Days short", "Demand", "Not supplied", "Share not supplied"), rows),
+                Step.of("M", "not supplied in a month, of all uses; yield after spillage", "sum of (D - Y) over its days",
+                        Quantity.of(whole.totals().demandM3() - whole.totals().suppliedM3(), Units.M3), counted),
+                Step.of("s", "share not supplied; none where the month has no demand", "M / sum of D", null, counted));
+    }
+
+    /** Water bought in: how many loads, and what they cost. */
+    private static void topUp(AnswerBuilder answer, Site site, SystemResult result) {
+        List<TopUp> topUps = site.getTopUps().stream()
+                .filter(topUp -> topUp.isInUse() && topUp.getLoad() != null && topUp.getLoad().si() > 0).toList();
+        if (topUps.isEmpty()) {
+            return;
+        }
+        TopUp topUp = topUps.getFirst();
+        SystemResult.TopUpResult bought = result.topUp();
+        Source counted = Source.definition("counted over the record: a load is ordered when the tank falls below the "
+                + "mark and has room for it, and is paid for whole");
+        Quantity loads = Quantity.of(bought.delivered());
+        answer.number("topUpLoads", "Loads brought in over the record", loads, Step.of("n", "loads that came",
+                "count; ordered were " + bought.ordered(), loads, counted));
+        if (topUp.getPrice() == null) {
+            answer.caution(new Caution("topup.no-price", Severity.INFO, topUp.getId(),
+                    "{0} has no price, so the water it brings is counted but not priced.",
+                    List.of(String.valueOf(topUp.getName())), "", Source.definition("how the model was read")));
+        } else {
+            double years = result.whole().counts().days() / (Units.YR.toSi(1) / Units.D.toSi(1));
+            Quantity cost = Quantity.of(bought.cost(), Units.MONEY);
+            Step total = Step.of("K", "price of the loads that came", "n k", cost, Source.definition("price of each load"),
+                    new Input("n", "loads that came", loads),
+                    Given.input("k", "price of a load", topUp, SitePackage.Literals.TOP_UP__PRICE, topUp.getPrice()));
+            answer.number("topUpCost", "Cost of the loads over the record", cost, total);
+            Quantity yearly = Quantity.of(bought.cost() / years, Units.MONEY);
+            answer.number("topUpYearlyCost", "Cost of the loads in a mean year", yearly, total,
+                    Step.of("Ka", "cost in a mean year", "K / a", yearly, Source.definition("mean"),
+                            new Input("K", "cost over the record", cost), new Input("a", "years", Quantity.of(years))));
+        }
+        if (topUps.size() > 1 || topUp.getMostPerYear() > 0) {
+            answer.caution(new Caution("topup.simplified", Severity.WARNING, topUp.getId(),
+                    "Of the supplies from outside only {0} is counted, and without a limit to its loads in a year.",
+                    List.of(String.valueOf(topUp.getName())), "", Source.definition("how the model was read")));
+        }
     }
 
     private static void cautions(AnswerBuilder answer, Site site, WholeSystem system) {

@@ -16,7 +16,7 @@ import org.roofspring.site.snapshot.SiteSnapshot;
 
 /** How long today's water lasts with the weather of every year of the record, and which ration bridges it. */
 @Component
-@CalculationInfo(id = "storage.outlook", version = "1", title = "Outlook from today's level", reads = { "Roof",
+@CalculationInfo(id = "storage.outlook", version = "2", title = "Outlook from today's level", reads = { "Roof",
     "RoofDrain", "Gutter", "GutterOutlet", "Downpipe", "Screen", "FirstFlushDiverter", "Tank", "LevelVolumePoint",
     "TankLink", "PipeRun.from", "PipeRun.to", "PipeRun.inUse", "Pump.inUse", "SupplyTime", "Tap.id", "Use",
     "UseCalendar",

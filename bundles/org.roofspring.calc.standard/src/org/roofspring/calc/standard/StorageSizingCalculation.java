@@ -13,12 +13,12 @@ import org.roofspring.site.snapshot.SiteSnapshot;
 
 /** How much tank reaches the target, how sure the reliability is, and what the simple rules say beside it. */
 @Component
-@CalculationInfo(id = "storage.sizing", version = "1", title = "Storage sizing", reads = { "Roof", "RoofDrain",
+@CalculationInfo(id = "storage.sizing", version = "2", title = "Storage sizing", reads = { "Roof", "RoofDrain",
     "Gutter", "GutterOutlet", "Downpipe", "Screen", "FirstFlushDiverter", "Tank", "TankLink", "PipeRun.from",
     "PipeRun.to",
     "PipeRun.inUse", "Pump.inUse", "SupplyTime", "Tap.id", "Use", "UseCalendar", "UsePeriod", "Holiday",
     "RationingRule",
-    "TopUp", "MonthlyNormal", "Target.timeReliability", "Target.confidence" }, requires = "rain.record",
+    "TopUp", "MonthlyNormal", "CostItem", "Target.timeReliability", "Target.confidence" }, requires = "rain.record",
         uses = { "pump.duty", "roof.drainage" })
 public final class StorageSizingCalculation implements Calculation {
 

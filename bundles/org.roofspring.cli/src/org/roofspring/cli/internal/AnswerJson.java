@@ -101,8 +101,9 @@ final class AnswerJson {
     }
 
     private static void addQuantity(JsonObject object, Quantity quantity) {
-        object.addProperty("value", quantity.value());
-        object.addProperty("unit", quantity.unit().symbol());
+        Quantity written = PlainShare.of(quantity);
+        object.addProperty("value", written.value());
+        object.addProperty("unit", written.unit().symbol());
     }
 
     static JsonArray cautions(Iterable<Caution> cautions) {

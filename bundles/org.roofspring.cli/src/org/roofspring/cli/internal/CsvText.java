@@ -18,8 +18,10 @@ final class CsvText {
     /** Value and unit of a finding that is one value; empty for series and tables. */
     static Optional<Value> value(FindingValue value) {
         return switch (value) {
-            case FindingValue.Number number -> Optional.of(new Value(Double.toString(number.quantity().value()),
-                    number.quantity().unit().symbol()));
+            case FindingValue.Number number -> {
+                Quantity written = PlainShare.of(number.quantity());
+                yield Optional.of(new Value(Double.toString(written.value()), written.unit().symbol()));
+            }
             case FindingValue.Flag flag -> Optional.of(new Value(Boolean.toString(flag.value()), ""));
             case FindingValue.Text text -> Optional.of(new Value(text.text(), ""));
             case FindingValue.Verdict verdict -> Optional.of(new Value(verdict.text(), ""));
@@ -33,13 +35,13 @@ final class CsvText {
         for (int i = 0; i < header.length; i++) {
             int column = i;
             String unit = table.rows().stream().map(row -> row.get(column)).filter(Quantity.class::isInstance)
-                    .map(cell -> ((Quantity) cell).unit().symbol()).findFirst().orElse("");
+                    .map(cell -> PlainShare.of((Quantity) cell).unit().symbol()).findFirst().orElse("");
             header[i] = table.columns().get(i) + (unit.isEmpty() || unit.equals("1") ? "" : " [" + unit + "]");
         }
         StringBuilder csv = new StringBuilder(row(header));
         for (List<Object> row : table.rows()) {
             csv.append(row(row.stream().map(cell -> switch (cell) {
-                case Quantity quantity -> Double.toString(quantity.value());
+                case Quantity quantity -> Double.toString(PlainShare.of(quantity).value());
                 case null -> "";
                 default -> cell.toString();
             }).toArray(String[]::new)));

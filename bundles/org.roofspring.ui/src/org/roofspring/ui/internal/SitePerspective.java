@@ -13,7 +13,7 @@ public final class SitePerspective implements IPerspectiveFactory {
         layout.setEditorAreaVisible(true);
         layout.addView(PartIds.OUTLINE, IPageLayout.LEFT, 0.16f, form);
         layout.addView(PartIds.CHART, IPageLayout.BOTTOM, 0.6f, form);
-        IFolderLayout answers = layout.createFolder("answers", IPageLayout.RIGHT, 0.52f, form);
+        IFolderLayout answers = layout.createFolder("answers", IPageLayout.RIGHT, 0.49f, form);
         answers.addView(PartIds.FINDINGS);
         IFolderLayout mind = layout.createFolder("mind", IPageLayout.RIGHT, 0.52f, PartIds.CHART);
         mind.addView(PartIds.WORKINGS);

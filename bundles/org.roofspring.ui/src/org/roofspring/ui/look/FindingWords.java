@@ -1,12 +1,13 @@
 package org.roofspring.ui.look;
 
-import java.util.Locale;
-
 import org.roofspring.calc.FindingValue;
 import org.roofspring.quantity.QuantityFormat;
 
 /** A finding's value in a few words, for a cell or a heading. */
 public final class FindingWords {
+    /** Characters of a value that a column of findings shows. */
+    public static final int BRIEF = 34;
+
     private FindingWords() {
     }
 
@@ -16,10 +17,19 @@ public final class FindingWords {
             case FindingValue.Number number -> format.format(number.quantity());
             case FindingValue.Flag flag -> flag.value() ? "yes" : "no";
             case FindingValue.Text text -> text.text();
-            case FindingValue.Verdict verdict -> verdict.level().name().toLowerCase(Locale.ROOT) + ": " + verdict.text();
+            case FindingValue.Verdict verdict -> verdict.text();
             case FindingValue.Daily daily -> format.number(daily.days()) + " days";
             case FindingValue.Curve curve -> format.number(curve.x().length) + " points";
             case FindingValue.Table table -> format.number(table.rows().size()) + (table.rows().size() == 1 ? " row" : " rows");
         };
+    }
+
+    /** Words short enough for a column, ended at a word by an ellipsis where there are more. */
+    public static String brief(String words) {
+        if (words.length() <= BRIEF) {
+            return words;
+        }
+        int end = words.lastIndexOf(' ', BRIEF - 1);
+        return words.substring(0, end < BRIEF / 2 ? BRIEF - 1 : end) + "\u2026";
     }
 }

@@ -10,6 +10,7 @@ import org.roofspring.calc.Outcome;
 import org.roofspring.calc.Working;
 import org.roofspring.quantity.Quantity;
 import org.roofspring.quantity.Unit;
+import org.roofspring.quantity.Units;
 
 /** Collects findings with their workings, all about one element or about the site. Used by one thread. */
 public final class AnswerBuilder {
@@ -35,9 +36,23 @@ public final class AnswerBuilder {
         return number(id, title, Quantity.of(value, unit), steps);
     }
 
+    /** A share, shown in per cent. */
+    public AnswerBuilder share(String id, String title, double ratio, Working.Step... steps) {
+        return number(id, title, Quantity.ofSi(ratio, Units.PERCENT), steps);
+    }
+
     /** A finding that is not a number. */
     public AnswerBuilder add(String id, String title, FindingValue value) {
         findings.add(new Finding(id, title, elementId, value));
+        return this;
+    }
+
+    /** A finding that is not a number, such as a series, and the steps that lead to it. */
+    public AnswerBuilder add(String id, String title, FindingValue value, Working.Step first, Working.Step... more) {
+        add(id, title, value);
+        List<Working.Step> steps = new ArrayList<>(List.of(first));
+        steps.addAll(List.of(more));
+        workings.add(new Working(id, elementId, title, steps));
         return this;
     }
 

@@ -60,10 +60,10 @@ public final class DutyAnswer {
         answer.number("hydraulicPower", "Power given to the water", duty.hydraulicPowerW(), Units.W,
                 Step.of("P", "hydraulic power", "rho g Q H", Quantity.of(duty.hydraulicPowerW(), Units.W), POWER, density, gravity, flow, head));
         Input hydraulic = new Input("P", "hydraulic power", Quantity.of(duty.hydraulicPowerW(), Units.W));
-        optional(answer, "efficiency", "Pump efficiency", duty.efficiency(), Units.ONE, "eta", "read at Q", MEASURED, flow);
+        optional(answer, "efficiency", "Pump efficiency", duty.efficiency(), Units.PERCENT, "eta", "read at Q", MEASURED, flow);
         if (duty.efficiency().isPresent()) {
             optional(answer, "shaftPower", "Power at the shaft", duty.shaftPowerW(), Units.W, "Ps", "P / eta", POWER, hydraulic,
-                    new Input("eta", "pump efficiency", Quantity.of(duty.efficiency().getAsDouble())));
+                    new Input("eta", "pump efficiency", Quantity.ofSi(duty.efficiency().getAsDouble(), Units.PERCENT)));
         }
         optional(answer, "inputPower", "Power taken by the motor", duty.inputPowerW(), Units.W, "Pe", inputRule(duty), POWER,
                 inputOf(duty, flow));
@@ -74,8 +74,8 @@ public final class DutyAnswer {
                         new Input("NPSHa", "NPSH available", Quantity.of(duty.npshAvailableM(), Units.M)),
                         new Input("NPSHr", "NPSH required", Quantity.of(duty.npshRequiredM().getAsDouble(), Units.M)))));
         specificEnergy(answer, duty, flow);
-        duty.flowOverBest().ifPresent(share -> answer.number("flowOverBest", "Flow over best-efficiency flow", share, Units.ONE,
-                Step.of("q", "flow over the flow of best measured efficiency", "Q / Qbest", Quantity.of(share), MEASURED, flow)));
+        duty.flowOverBest().ifPresent(share -> answer.share("flowOverBest", "Flow over best-efficiency flow", share,
+                Step.of("q", "flow over the flow of best measured efficiency", "Q / Qbest", Quantity.ofSi(share, Units.PERCENT), MEASURED, flow)));
         if (outcome instanceof DutyOutcome.Meets meets) {
             answer.add("intersections", "All intersections", intersections(meets));
         }
@@ -85,8 +85,8 @@ public final class DutyAnswer {
 
     private static void optional(AnswerBuilder answer, String id, String title, OptionalDouble value, Unit unit, String symbol, String formula,
             Source source, Input... inputs) {
-        value.ifPresent(v -> answer.number(id, title, v, unit,
-                Step.of(symbol, title.toLowerCase(java.util.Locale.ROOT), formula, Quantity.of(v, unit), source, inputs)));
+        value.ifPresent(v -> answer.number(id, title, Quantity.ofSi(v, unit),
+                Step.of(symbol, title.toLowerCase(java.util.Locale.ROOT), formula, Quantity.ofSi(v, unit), source, inputs)));
     }
 
     private static Step headStep(SystemCurve system, DutyPoint duty, Input flow) {

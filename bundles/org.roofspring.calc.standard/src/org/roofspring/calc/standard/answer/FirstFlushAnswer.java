@@ -73,7 +73,7 @@ public final class FirstFlushAnswer {
         Quantity left = Quantity.of(FirstFlush.shareLeft(depthMm, halfDepthMm));
         answer.number("volume", "Volume to divert", volume, Step.of("V", "volume to divert", "A d", volume,
                 AREA_TIMES_DEPTH, new Input("A", "plan area", Quantity.of(planAreaM2, Units.M2)), depth()))
-                .number("shareLeft", "Share of the first contamination still coming off", left,
+                .number("shareLeft", "Share of contamination still coming off", left,
                         Step.of("s", "share of the first contamination that still comes off", "0.5^(d / h)", left,
                                 DECAY, depth(), halfDepth()));
     }

@@ -63,8 +63,8 @@ public final class GutterAnswer {
                 .number("capacity", "Capacity", carried, capacityStep(capacity, carried))
                 .number("runoff", "Flow off the roof", arriving, Step.of("Q", "flow off the roof", "C i A", arriving,
                         Source.definition("rational method"), runoff, intensity, area))
-                .number("utilisation", "Flow over capacity", utilisation, Units.ONE,
-                        Step.of("u", "flow over capacity", "Q / Qg", Quantity.of(utilisation),
+                .share("utilisation", "Flow over capacity", utilisation,
+                        Step.of("u", "flow over capacity", "Q / Qg", Quantity.ofSi(utilisation, Units.PERCENT),
                                 Source.definition("ratio"), new Input("Q", "flow off the roof", arriving),
                                 new Input("Qg", "capacity", carried)));
         if (runoffRatio * intensityMmPerH > 0) {
@@ -88,7 +88,7 @@ public final class GutterAnswer {
         double share = (slope - StandardGutter.NOMINALLY_LEVEL_RATIO)
                 / (GutterCapacity.SLOPING_RATIO - StandardGutter.NOMINALLY_LEVEL_RATIO);
         return Step.of("Qg", "capacity between nominally level and sloping", "(1 - w) QL + w QV", carried, HEADLINE,
-                new Input("w", "weight of the solved flow", Quantity.of(share)), standard, varied);
+                new Input("w", "weight of the solved flow", Quantity.ofSi(share, Units.PERCENT)), standard, varied);
     }
 
     private static void largestRoof(AnswerBuilder answer, GutterCapacity capacity, Quantity carried, Input intensity,

@@ -174,7 +174,7 @@ public final class IntensityAnswer {
         ExtremeLaw law = other.fit.apply(moments);
         Quantity value = Quantity.of(design(law, storm).intensityMmPerH(), Units.MM_PER_H);
         Quantity day = millimetres(law.depthMm(storm.returnPeriodYears()));
-        answer.number("intensityOtherLaw", "By the " + other.title + " law, for comparison", value,
+        answer.number("intensityOtherLaw", "By the " + other.title + " law", value,
                 Step.of("i", "the same steps from its wettest day", "P f r / t", value, EXTREMES,
                         new Input("P", "wettest day by that law", day)));
     }

@@ -57,10 +57,10 @@ public final class StorageAnswer {
         loss(answer, "evaporated", "Evaporated", totals.evaporatedM3(), "sum of open surface x evaporation of each day");
         loss(answer, "leaked", "Leaked", totals.leakedM3(), "sum of each day's leakage");
         loss(answer, "toppedUp", "Brought in", totals.toppedUpM3(), "sum of the loads that came");
-        result.volumetricReliability().ifPresent(share -> answer.number("volumetricReliability", "Share of demand supplied", share, Units.ONE,
-                Step.of("Rv", "volumetric reliability", "Y / D", Quantity.of(share), StorageTerms.MODEL, supplied, demand)));
-        result.timeReliability().ifPresent(share -> answer.number("timeReliability", "Share of days met in full", share, Units.ONE,
-                Step.of("Rt", "time reliability; days without demand are not counted", "n / N", Quantity.of(share), StorageTerms.MODEL, full, asked)));
+        result.volumetricReliability().ifPresent(share -> answer.share("volumetricReliability", "Share of demand supplied", share,
+                Step.of("Rv", "volumetric reliability", "Y / D", Quantity.ofSi(share, Units.PERCENT), StorageTerms.MODEL, supplied, demand)));
+        result.timeReliability().ifPresent(share -> answer.share("timeReliability", "Share of days met in full", share,
+                Step.of("Rt", "time reliability; days without demand are not counted", "n / N", Quantity.ofSi(share, Units.PERCENT), StorageTerms.MODEL, full, asked)));
         days(answer, "fullDays", "Days met in full", counts.fullDays(), "days with demand, all of it supplied");
         days(answer, "demandDays", "Days with demand", counts.demandDays(), "days with a demand above zero");
         days(answer, "emptyDays", "Days ending empty", counts.emptyDays(), "days that end with nothing to draw");

@@ -76,9 +76,9 @@ final class GutterFindings {
         answer.number("wayCapacity", "What gutter, outlet and downpipe let through", carried,
                 Step.of("Qw", "at the outlet with least to spare: " + outletName(worst), least, carried, LEAST,
                         parts.toArray(Input[]::new)))
-                .number("wayUtilisation", "Storm flow over what the way lets through", worst.utilisation(), Units.ONE,
+                .share("wayUtilisation", "Storm flow over what the way lets through", worst.utilisation(),
                         Step.of("u", "at the outlet with least to spare: " + outletName(worst), "Q / Qw",
-                                Quantity.of(worst.utilisation()), Source.definition("ratio"),
+                                Quantity.ofSi(worst.utilisation(), Units.PERCENT), Source.definition("ratio"),
                                 new Input("Q", "flow that arrives there", arriving),
                                 new Input("Qw", "what the way lets through", carried)))
                 .text("limit", "What limits it", worst.limit().words());
@@ -106,7 +106,7 @@ final class GutterFindings {
         try {
             OutletLayout layout = solver.layout(length, flow, KEEP_BELOW, worst.run());
             Quantity spacing = Quantity.of(layout.spacingM(), Units.M);
-            answer.number("outletsNeeded", "Outlets needed, each with its downpipe, spread evenly", layout.outlets(),
+            answer.number("outletsNeeded", "Outlets needed, spread evenly", layout.outlets(),
                     Units.ONE, Step.of("n", "fewest that keep every stretch at 0.9 of its capacity or less",
                             "least n with Q / (2 n) <= 0.9 Qr", Quantity.of(layout.outlets()), STANDARD,
                             new Input("Q", "flow off the roof", flow(flow)),
@@ -140,8 +140,7 @@ final class GutterFindings {
                 "rain beyond the limit, on the plan area, less what never runs off", "(1 - e) R", lost, spread,
                 new Input("e", "share that gets past", Quantity.ofSi(check.efficiency(), Units.PERCENT)),
                 new Input("R", "runoff of its roofs in a mean year", Quantity.ofSi(check.runoffM3PerYear(), Units.L))));
-        check.gainM3PerYear().ifPresent(gain -> answer.number("largerGutterGain", "Gained in a mean year by a gutter "
-                + "25 mm wider of the same shape", Quantity.ofSi(gain, Units.L), Step.of("G",
+        check.gainM3PerYear().ifPresent(gain -> answer.number("largerGutterGain", "Gained a year by a gutter 25 mm wider", Quantity.ofSi(gain, Units.L), Step.of("G",
                         "what that gutter loses less, with the same outlets and downpipes", "F - F'",
                         Quantity.ofSi(gain, Units.L), spread, new Input("F", "lost now", lost),
                         new Input("F'", "lost by the wider one", Quantity.ofSi(check.lostM3PerYear() - gain,
@@ -186,9 +185,9 @@ final class GutterFindings {
                     "h(Qo) + surface = brim", carried, STANDARD,
                     new Input("D", "diameter", run.reach().outlet().getDiameter(), run.reach().outlet().getId(),
                             "diameter")))
-                    .number("utilisation", "Flow over capacity", utilisation, Units.ONE, Step.of("u",
+                    .share("utilisation", "Flow over capacity", utilisation, Step.of("u",
                             "flow over capacity",
-                            "Q / Qo", Quantity.of(utilisation), Source.definition("ratio"),
+                            "Q / Qo", Quantity.ofSi(utilisation, Units.PERCENT), Source.definition("ratio"),
                             new Input("Q", "flow", arriving), new Input("Qo", "capacity", carried)));
         }
         return outlet.build();

@@ -68,12 +68,12 @@ record RoofCollection(RoofArea area, double efficiency, boolean complete, double
         double caught = drained > 0 ? Math.min(1, efficiency / drained) : 1;
         if (complete && !terms.isEmpty()) {
             Quantity share = Quantity.ofSi(caught, Units.PERCENT);
-            answer.number("collectionEfficiency", "Share of the years' runoff that gets past its gutters", share,
+            answer.number("collectionEfficiency", "Share of runoff that gets past its gutters", share,
                     Step.of("e", "mean over its drains; a way without a gutter lets everything past",
                             "(" + String.join(" + ", terms) + " + what has no gutter) / S", share, MEAN,
                             with(parts, new Input("S", "all shares", Quantity.of(drained)))));
             litres(answer, "lostPerYear", "Lost over its gutters in a mean year", lost, "sum of its parts of F", storm);
-            litres(answer, "largerGutterGain", "Gained in a mean year by gutters 25 mm wider", gain,
+            litres(answer, "largerGutterGain", "Gained a year by gutters 25 mm wider", gain,
                     "sum of its parts of G", storm);
         }
         return new RoofCollection(area, caught, complete, lost, gain, answer.build());
@@ -102,7 +102,7 @@ record RoofCollection(RoofArea area, double efficiency, boolean complete, double
         }
         AnswerBuilder answer = new AnswerBuilder(null);
         total(answer, "lostPerYear", "Lost over gutters in a mean year", counted, false);
-        total(answer, "largerGutterGain", "Gained in a mean year if all gutters were 25 mm wider", counted, true);
+        total(answer, "largerGutterGain", "Gained a year, all gutters 25 mm wider", counted, true);
         return Optional.of(answer.build());
     }
 

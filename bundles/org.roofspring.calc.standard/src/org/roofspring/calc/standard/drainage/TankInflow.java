@@ -141,7 +141,7 @@ public final class TankInflow {
     /** With a single pipe blocked nothing is left, so two are sized, either of which is enough. */
     private static void twoPipes(AnswerBuilder answer, Tank tank, double inflow, double head, Input depth) {
         Quantity bore = Quantity.ofSi(OverflowCheck.leastBoreM(List.of(inflow), 2, head), Units.MM);
-        answer.number("overflowBoreOfTwo", "Bore of each of two overflows, with the other blocked", bore, Step.of("D",
+        answer.number("overflowBoreOfTwo", "Bore of each of two overflows, one blocked", bore, Step.of("D",
                 "least bore whose flow under that depth is all that comes in", "Qv(D, h) = Qi", bore, OVERFLOW, depth,
                 new Input("Qi", "all inlets", flow(inflow))));
         answer.caution(new Caution("tank.overflow-single", Severity.WARNING, tank.getId(),
@@ -172,7 +172,7 @@ public final class TankInflow {
     private static void calmed(AnswerBuilder answer, Tank tank, double inflow) {
         Quantity mouth = Quantity.ofSi(CalmedInlet.mouthForM2(Math.min(100, inflow),
                 CalmedInlet.DEFAULT_VELOCITY_M_PER_S), Units.CM2);
-        answer.number("calmedMouth", "Mouth of an inlet that leaves the sediment lying", mouth, Step.of("Am",
+        answer.number("calmedMouth", "Inlet mouth that leaves the sediment lying", mouth, Step.of("Am",
                 "mouth turned up near the floor, wide enough for slow water", "Qi / v", mouth,
                 KernelTerms.source(CalmedInlet.VELOCITY_SOURCE), new Input("Qi", "all inlets", flow(inflow)),
                 new Input("v", "velocity", Quantity.of(CalmedInlet.DEFAULT_VELOCITY_M_PER_S, Units.M_PER_S))));

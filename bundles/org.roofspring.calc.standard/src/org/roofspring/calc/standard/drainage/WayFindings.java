@@ -54,7 +54,7 @@ final class WayFindings {
                         Given.input("d", "bore", pipe, SitePackage.Literals.DOWNPIPE__BORE, pipe.getBore()),
                         Given.input("f", "share of the bore filled", pipe, SitePackage.Literals.DOWNPIPE__FILL_SHARE,
                                 Quantity.of(kernel.fillRatio()))))
-                .number("utilisation", "Flow over capacity", utilisation, Units.ONE, ratio(utilisation, arriving,
+                .share("utilisation", "Flow over capacity", utilisation, ratio(utilisation, arriving,
                         carried));
         if (utilisation > 1) {
             answer.caution(new Caution("downpipe.overloaded", Severity.WARNING, pipe.getId(),
@@ -94,7 +94,7 @@ final class WayFindings {
                                 Given.input("b", "blocked share", screen, SitePackage.Literals.SCREEN__BLOCKED_SHARE,
                                         Quantity.of(kernel.blockedRatio())),
                                 new Input("h", "depth", Quantity.ofSi(SCREEN_HEAD_M, Units.CM))))
-                .number("utilisation", "Flow over capacity", utilisation, Units.ONE, ratio(utilisation, arriving,
+                .share("utilisation", "Flow over capacity", utilisation, ratio(utilisation, arriving,
                         carried));
         if (utilisation > 1) {
             Quantity needed = Quantity.ofSi(kernel.areaForM2(arriving.si()), Units.CM2);
@@ -162,7 +162,7 @@ final class WayFindings {
     }
 
     private static Step ratio(double utilisation, Quantity arriving, Quantity carried) {
-        return Step.of("u", "flow over capacity", "Q / Qc", Quantity.of(utilisation), Source.definition("ratio"),
+        return Step.of("u", "flow over capacity", "Q / Qc", Quantity.ofSi(utilisation, Units.PERCENT), Source.definition("ratio"),
                 new Input("Q", "flow", arriving), new Input("Qc", "capacity", carried));
     }
 

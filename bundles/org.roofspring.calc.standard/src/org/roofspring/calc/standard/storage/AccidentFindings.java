@@ -108,7 +108,8 @@ public final class AccidentFindings {
         Comparison reserve = AccidentStudy.reserve(kernel, system.series(), new Accident.TapLeftOpen(0, index,
                 volumeM3), index,
                 reserveM3, cancelled);
-        row("tapLeftOpen", where + " left open for " + NIGHT_HOURS + " h", reserve.without(),
+        row("tapLeftOpen", "Tap left open for " + NIGHT_HOURS + " h", "reserve of " + litres(reserveM3),
+                where + " left open for " + NIGHT_HOURS + " h", reserve.without(),
                 "Reserve of " + litres(reserveM3) + " below a higher outlet", reserve.with(),
                 new Input("V", "water that runs out if there is enough", Quantity.of(volumeM3, Units.M3)));
     }
@@ -140,7 +141,7 @@ public final class AccidentFindings {
 
     private void burst() {
         double belowM3 = Given.si(mainTank, SitePackage.Literals.TANK__DEAD_VOLUME, 0);
-        row("burst", Names.of(mainTank) + " bursts at its outlet, mended in " + MENDING_DAYS + " d",
+        row("burst", "Burst, mended in " + MENDING_DAYS + " d", null, Names.of(mainTank) + " bursts at its outlet, mended in " + MENDING_DAYS + " d",
                 AccidentStudy.worst(
                 kernel, system.series(), new Accident.Burst(0, MENDING_DAYS, mainStage, mainIndex(), belowM3),
                 cancelled),
@@ -150,14 +151,14 @@ public final class AccidentFindings {
     private void contaminated() {
         Comparison halves = AccidentStudy.twoTanks(kernel, system.series(),
                 new Accident.Contaminated(0, mainStage, mainIndex()), mainStage, cancelled);
-        row("contaminated", Names.of(mainTank) + " contaminated and let out", halves.without(),
+        row("contaminated", "Contaminated, let out", "two half-size tanks", Names.of(mainTank) + " contaminated and let out", halves.without(),
                 "Two tanks of half the size, valve shut", halves.with());
     }
 
     private void cleaning() {
         Comparison halves = AccidentStudy.twoTanks(kernel, system.series(),
                 new Accident.TankIsolated(0, CLEANING_DAYS, mainStage, mainIndex()), mainStage, cancelled);
-        row("cleaning", Names.of(mainTank) + " shut off for cleaning for " + CLEANING_DAYS + " d", halves.without(),
+        row("cleaning", "Shut off for " + CLEANING_DAYS + " d", "two half-size tanks", Names.of(mainTank) + " shut off for cleaning for " + CLEANING_DAYS + " d", halves.without(),
                 "Two tanks of half the size, valve shut", halves.with());
     }
 
@@ -165,24 +166,22 @@ public final class AccidentFindings {
         if (kernel.transfers().stream().noneMatch(Transfer::pumped)) {
             return;
         }
-        row("pumpOut", "Pump out for " + PUMP_DAYS + " d",
+        row("pumpOut", "Pump out for " + PUMP_DAYS + " d", null, "Pump out for " + PUMP_DAYS + " d",
                 AccidentStudy.worst(kernel, system.series(), new Accident.PumpOut(0, PUMP_DAYS), cancelled), null,
                 null);
     }
 
-    private void row(String id, String what, AccidentEffect effect, String help, AccidentEffect helped,
+    private void row(String id, String title, String otherTitle, String what, AccidentEffect effect, String help, AccidentEffect helped,
             Input... inputs) {
         LocalDate day = firstDay.plusDays(effect.accident().firstDay());
         Quantity missed = Quantity.of(effect.extraMissingM3(), Units.M3);
         Step assumed = new Step("E", what, "the case", List.of(inputs), "", null, CASES);
-        answer.number(id, what + ": more demand missed", missed, assumed, Step.of("M",
+        answer.number(id, title + ": more demand missed", missed, assumed, Step.of("M",
                 "demand missed because of it, begun on "
                 + day, "missed with it - missed without it", missed, STUDY));
         if (helped != null) {
             Quantity then = Quantity.of(helped.extraMissingM3(), Units.M3);
-            answer.number(id + "Helped", what + ": the same with " + help.substring(0, 1)
-                    .toLowerCase(java.util.Locale.ROOT)
-                    + help.substring(1), then, assumed, Step.of("M", "the same study of the changed system, at its "
+            answer.number(id + "Helped", title + ", with " + otherTitle, then, assumed, Step.of("M", "the same study of the changed system, at its "
                     + "own worst "
                             + "day, " + firstDay.plusDays(helped.accident().firstDay()),
                             "missed with it - missed without it",

@@ -131,12 +131,14 @@ public final class OutlookStudy {
     }
 
     private void daysLeft() {
-        days("daysLeftCautious", "Days of water left, one year in ten has no more", 0.1);
-        days("daysLeftMiddle", "Days of water left, half of the years have no more", 0.5);
-        days("daysLeftHopeful", "Days of water left, nine years in ten have no more", 0.9);
+        days("daysLeftCautious", "Days of water left, cautious (1 year in 10)", 0.1);
+        days("daysLeftMiddle", "Days of water left, middle (half the years)", 0.5);
+        days("daysLeftHopeful", "Days of water left, hopeful (9 years in 10)", 0.9);
         answer.add("years", "Year by year", new FindingValue.Table(
                 List.of("Weather from", "Days left", "Went short", "Goes on in the first year"),
-                outlook.runs().stream().map(OutlookStudy::row).toList()));
+                outlook.runs().stream().map(OutlookStudy::row).toList()),
+                Step.of("n", "days before the first day on which a use goes short, in each year; where the record "
+                        + "ends before the look ahead does, it goes on in its first year", "count", null, EVERY_YEAR));
     }
 
     private static List<Object> row(YearRun run) {
@@ -146,7 +148,7 @@ public final class OutlookStudy {
     private void days(String id, String title, double share) {
         DaysLeft left = outlook.daysLeft(share);
         Quantity days = Quantity.of(left.days(), Units.D);
-        answer.number(id, title + (left.orMore() ? " (or more: the look ahead ended)" : ""), days,
+        answer.number(id, title + (left.orMore() ? ", or more" : ""), days,
                 Step.of("n", "days before the first day on which a use goes short, in each year; sorted, the one "
                 + "that the "
                         + "share p of the years does not exceed", "n(ceil(p N))", days, EVERY_YEAR,
@@ -171,16 +173,18 @@ public final class OutlookStudy {
             series[day] = outlook.chanceDryWithin(day + 1).ratio() * 100;
         }
         answer.add("chanceByDate", "Chance of having gone short by each date",
-                new FindingValue.Daily(today.date(), series, Units.PERCENT));
+                new FindingValue.Daily(today.date(), series, Units.PERCENT),
+                Step.of("p", "share of the years that have gone short on or before the day", "k(n) / N", null,
+                        EVERY_YEAR, counts[1]));
     }
 
     private void fan() {
         double[] low = outlook.fanM3(0.1);
         double[] middle = outlook.fanM3(0.5);
         double[] high = outlook.fanM3(0.9);
-        answer.add("fanLow", "Usable water, one year in ten has no more", daily(low));
-        answer.add("fanMiddle", "Usable water, half of the years have no more", daily(middle));
-        answer.add("fanHigh", "Usable water, nine years in ten have no more", daily(high));
+        answer.add("fanLow", "Usable water, one year in ten has no more", daily(low), fanStep(0.1));
+        answer.add("fanMiddle", "Usable water, half of the years have no more", daily(middle), fanStep(0.5));
+        answer.add("fanHigh", "Usable water, nine years in ten have no more", daily(high), fanStep(0.9));
         List<List<Object>> rows = new ArrayList<>();
         for (int day = DAYS_BETWEEN_ROWS - 1; day < HORIZON_DAYS; day += DAYS_BETWEEN_ROWS) {
             rows.add(List.of(today.date().plusDays(day).toString(), Quantity.of(low[day], Units.M3),
@@ -190,7 +194,14 @@ public final class OutlookStudy {
         answer.add("fan", "Usable water ahead, as each day ends", new FindingValue.Table(
                 List.of("Day", "One year in ten has no more", "Half of the years", "Nine in ten",
                 "Chance of having gone short"),
-                rows));
+                rows), fanStep(0.1), fanStep(0.5), fanStep(0.9));
+    }
+
+    private Step fanStep(double share) {
+        return Step.of("V", "usable water as a day ends, in each year; sorted, the one that the share p of the years "
+                + "does not exceed; day by day, so not the course of any one year", "V(ceil(p N))", null, EVERY_YEAR,
+                new Input("p", "share of the years", Quantity.ofSi(share, Units.PERCENT)),
+                new Input("N", "years", Quantity.of(outlook.runs().size())));
     }
 
     private FindingValue.Daily daily(double[] volumesM3) {
@@ -210,12 +221,12 @@ public final class OutlookStudy {
                     : cell(RationSearch.mildest(question.within(days), others, limit, cancelled));
             rows.add(Arrays.asList(today.date().plusDays(days - 1L).toString(), cell(year), kept));
         }
-        answer.add("rations", "Use that keeps the chance of going short within " + percent(limit),
+        answer.add("rations", "Rations that keep the chance of going short low",
                 new FindingValue.Table(
                 List.of("Until", "All uses alike", "First priority whole, the others"), rows));
         if (year instanceof RationAnswer.Enough enough) {
             Quantity share = Quantity.ofSi(enough.ration().allowedRatio(), Units.PERCENT);
-            answer.number("ration", "Use that keeps the chance of going short within a year to the limit", share,
+            answer.number("ration", "Share of full use that keeps to the limit", share,
                     Step.of("r", "largest whole percentage of all uses with which no more than the share 1 - c of "
                     + "the years go "
                             + "short", "largest r with p(r) <= 1 - c", share, EVERY_YEAR, target.confidenceInput(),

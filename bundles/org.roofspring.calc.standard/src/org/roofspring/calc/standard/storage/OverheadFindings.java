@@ -98,7 +98,7 @@ final class OverheadFindings {
         String when = " over " + COUNTED_DAYS + " busiest days, once days have become alike";
         number("lowestVolume", "Lowest volume", run.lowestVolumeM3(), Units.M3, "least volume" + when + "; first at "
                 + clock(run.lowestS()), "min V(t)", levels);
-        number("dryTime", "Time a day in which taps do not get all they ask for", hours(run.dryS() / COUNTED_DAYS),
+        number("dryTime", "Time a day in which taps fall short", hours(run.dryS() / COUNTED_DAYS),
                 Units.H,
                 "time with the tank at its outlet and the draw above what the pump lifts" + when, "t / "
                 + COUNTED_DAYS, levels);
@@ -149,8 +149,8 @@ final class OverheadFindings {
 
     private void withoutPump() {
         OverheadTank kernel = system.tank();
-        tapTime("tapsFromFull", "Taps run without the pump, from its stopping height", kernel.stopVolumeM3());
-        tapTime("tapsFromStart", "Taps run without the pump, from its starting height", kernel.startVolumeM3());
+        tapTime("tapsFromFull", "Taps run with the pump off, from full", kernel.stopVolumeM3());
+        tapTime("tapsFromStart", "Taps run with the pump off, from its start", kernel.startVolumeM3());
     }
 
     private void tapTime(String id, String title, double fromM3) {
@@ -163,7 +163,7 @@ final class OverheadFindings {
 
     private void outages(BooleanSupplier cancelled) {
         OptionalDouble bridged = OutageStudy.longestBridgedS(system, cancelled);
-        number("outageBridged", "Longest outage that is bridged, whenever it begins", hours(bridged.orElse(0)), Units.H,
+        number("outageBridged", "Longest outage bridged, whenever it begins", hours(bridged.orElse(0)), Units.H,
                 "from the starting height or while the tank is filled again, at the worst moment of the day",
                 "largest t without a dry tap", levels());
         Quantity target = site.getTarget() == null ? null : site.getTarget().getPumpOutage();
@@ -179,7 +179,7 @@ final class OverheadFindings {
         String smallest = switch (OutageStudy.smallestTank(system, target.si(), cancelled)) {
             case OutageAnswer.Smallest answered -> {
                 double capacityM3 = answered.tank().capacityM3();
-                number("smallestTank", "Smallest overhead tank that bridges the target outage", capacityM3, Units.M3,
+                number("smallestTank", "Smallest tank that bridges the target outage", capacityM3, Units.M3,
                         "by halving, with the same proportions of heights; the worst begins at "
                                 + clock(answered.worst().outageS() % DayPattern.DAY_S), "smallest S without a dry tap",
                                 asked);

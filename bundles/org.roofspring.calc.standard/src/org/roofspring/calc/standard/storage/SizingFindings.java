@@ -85,7 +85,7 @@ public final class SizingFindings {
                         volume("Q", "inflow over the record", need.totalInflowM3()),
                         volume("D", "demand over the record", need.totalDemandM3())));
         Quantity capacity = Quantity.of(volumeM3 + deadM3, Units.M3);
-        answer.number("requiredCapacity", "Capacity that this takes, with the dead volume there is", capacity,
+        answer.number("requiredCapacity", "Capacity that this takes, dead volume included", capacity,
                 Step.of("C", "capacity up to the overflow", "S + Vd", capacity, Source.definition("sum"),
                         new Input("S", "usable volume", volume), volume("Vd", "dead volume of the tanks", deadM3)));
     }
@@ -131,13 +131,22 @@ public final class SizingFindings {
                         "K(t) = max(0, K(t-1) + D - Q); max K", volume, StorageTerms.SEQUENT_PEAK));
     }
 
-    private void curve(AnswerBuilder answer) {
+    /** The usable volumes of the curve, from none to half as much again as there is or is needed [m3]. */
+    double[] volumesM3() {
         double largestM3 = Math.max(1.5 * presentM3(), 1.5 * requiredM3().orElse(0));
         double[] volumesM3 = new double[CURVE_POINTS];
         for (int i = 0; i < CURVE_POINTS; i++) {
             volumesM3[i] = largestM3 * i / (CURVE_POINTS - 1);
         }
-        ReliabilityCurve curve = ReliabilityCurve.of(need.inflowM3(), need.demandM3(), volumesM3,
+        return volumesM3;
+    }
+
+    private void curve(AnswerBuilder answer) {
+        double[] volumesM3 = volumesM3();
+        // the tanks as they are come last, beside the evenly spaced volumes of the curve
+        double[] withPresent = Arrays.copyOf(volumesM3, CURVE_POINTS + 1);
+        withPresent[CURVE_POINTS] = presentM3();
+        ReliabilityCurve curve = ReliabilityCurve.of(need.inflowM3(), need.demandM3(), withPresent,
                 SweepSettings.warm(YieldRule.YAS), cancelled);
         if (curve.demandDays() == 0) {
             return;
@@ -150,10 +159,19 @@ public final class SizingFindings {
                     Quantity.ofSi(curve.volumetricReliability(i).orElseThrow(), Units.PERCENT),
                     Quantity.of(curve.demandDays() - curve.fullDays(i), Units.D)));
         }
+        Step step = Step.of("Rt", "share of days met in full by one plain tank, yield after spillage, warmed up over "
+                + "one pass of the record, for each volume", "full days / days with demand", null, StorageTerms.MODEL,
+                volume("Q", "inflow over the record", need.totalInflowM3()),
+                volume("D", "demand over the record", need.totalDemandM3()));
         answer.add("reliabilityCurve", "Share of days met over usable volume",
-                new FindingValue.Curve("Usable volume", Units.M3, volumesM3, Units.ONE, share));
+                new FindingValue.Curve("Usable volume", Units.M3, volumesM3, Units.ONE, share), step);
         answer.add("reliabilityTable", "Reliability over usable volume", new FindingValue.Table(
-                List.of("Usable volume", "Days met in full", "Demand supplied", "Days short in the record"), rows));
+                List.of("Usable volume", "Days met in full", "Demand supplied", "Days short in the record"), rows),
+                step);
+        Quantity present = Quantity.ofSi(curve.timeReliability(CURVE_POINTS).orElseThrow(), Units.PERCENT);
+        answer.number("presentReliability", "Share of days that one plain tank of that volume meets", present,
+                Step.of("Rt", "on the curve, at the usable volume there is", "full days / days with demand", present,
+                        StorageTerms.MODEL, volume("S", "usable volume", presentM3())));
     }
 
     static Input volume(String symbol, String meaning, double volumeM3) {

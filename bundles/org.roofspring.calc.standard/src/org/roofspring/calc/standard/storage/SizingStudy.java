@@ -37,6 +37,7 @@ public final class SizingStudy {
         AnswerBuilder answer = new AnswerBuilder(null);
         SizingFindings sizing = new SizingFindings(system, need, target, context.cancelled());
         sizing.add(answer, whole.timeReliability());
+        new SurfaceFindings(site, system, need, target, answer).add(sizing.volumesM3(), context.cancelled());
         new RuleFindings(need).add(answer, sizing.requiredM3().orElse(0), context.cancelled());
         new SuretyFindings(need, whole, target, answer).add(context);
         synthetic(answer, site, inputs, target, context);

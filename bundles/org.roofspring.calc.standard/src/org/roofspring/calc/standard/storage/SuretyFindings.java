@@ -95,7 +95,7 @@ final class SuretyFindings {
             new Input("n", "years", Quantity.of(interval.years())), target.confidenceInput()};
         both("failedShare", "Chance of a year with a shortage", interval.failure(),
                 "Beta^-1((1 - c)/2; k, n - k + 1)", "Beta^-1((1 + c)/2; k + 1, n - k)", EXACT, inputs);
-        number("failedShareLimit", "Chance of a year with a shortage, not exceeded with that confidence",
+        number("failedShareLimit", "Chance of a year with a shortage, at most",
                 interval.failureUpperLimit(), Units.PERCENT, "p", "upper limit at one side",
                 "Beta^-1(c; k + 1, n - k)", EXACT,
                 inputs);

@@ -9,8 +9,9 @@ import java.util.Set;
 import java.util.function.BooleanSupplier;
 
 import org.roofspring.calc.FindingValue;
+import org.roofspring.calc.Working.Input;
+import org.roofspring.calc.Working.Step;
 import org.roofspring.calc.standard.answer.AnswerBuilder;
-import org.roofspring.calc.standard.water.Names;
 import org.roofspring.quantity.Quantity;
 import org.roofspring.quantity.Units;
 import org.roofspring.storage.outlook.DaysLeft;
@@ -67,10 +68,14 @@ final class TankTables {
             }
             rows.add(row);
         }
-        answer.add("droughtCard", "Drought card of " + Names.of(today.gaugedTank())
-                + ": marks that keep the chance of going "
-                + "short within " + card.horizonDays() + " days to " + OutlookStudy.percent(limitRatio),
-                new FindingValue.Table(columns, rows));
+        answer.add("droughtCard", "Drought card, " + card.horizonDays() + " days ahead, chance "
+                + OutlookStudy.percent(limitRatio),
+                new FindingValue.Table(columns, rows),
+                Step.of("V", "lowest volume on the first of the month from which no more than the share q of the years "
+                        + "go short within the look ahead, for each ration, to a thousandth of the tank, rounded up; "
+                        + "the height by its curve", "least V with p(V) <= q", null, OutlookStudy.EVERY_YEAR,
+                        new Input("q", "chance of going short that is borne", Quantity.ofSi(limitRatio, Units.PERCENT)),
+                        new Input("n", "look ahead", Quantity.of(card.horizonDays(), Units.D))));
     }
 
     private DroughtCard useful(BooleanSupplier cancelled) {
@@ -97,10 +102,13 @@ final class TankTables {
             rows.add(List.of(Quantity.of(row.heightM(), Units.M), Quantity.of(row.volumeM3(), Units.M3).as(Units.L),
                     days(row.withoutRain()), days(row.cautious()), days(row.middle()), days(row.hopeful())));
         }
-        answer.add("dipstick", "Dipstick table of " + Names.of(today.gaugedTank()) + " on " + today.date(),
+        answer.add("dipstick", "Dipstick table on " + today.date(),
                 new FindingValue.Table(List.of("Height", "Water", "Days left without rain",
-                "Days left, one year in ten has no more",
-                        "Half of the years", "Nine in ten"), rows));
+                "Cautious (1 year in 10)", "Middle",
+                "Hopeful (9 in 10)"), rows),
+                Step.of("n", "days before the first day on which a use goes short, from each height on; the one that a "
+                        + "share of the years does not exceed, and the days if no rain falls at all", "n(ceil(p N))",
+                        null, OutlookStudy.EVERY_YEAR));
     }
 
     private static Object days(DaysLeft left) {

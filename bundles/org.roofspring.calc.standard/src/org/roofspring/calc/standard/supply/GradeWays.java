@@ -93,7 +93,7 @@ final class GradeWays {
         }
         AnswerBuilder answer = new AnswerBuilder(tap.getId());
         if (points.size() > 1) {
-            answer.add("gradeLine", "Grade line to " + tap.getName() + ", fouled and aged", curve(points, 1));
+            answer.add("gradeLine", "Grade line to the tap, fouled and aged", curve(points, 1));
             answer.add("pipeLine", "Pipe to " + tap.getName(), curve(points, 2));
         }
         return answer.build();

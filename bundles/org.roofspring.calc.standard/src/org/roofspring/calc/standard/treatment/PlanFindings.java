@@ -83,7 +83,7 @@ final class PlanFindings {
         InspectionScore score = latest.score();
         Source source = SiteTerms.source(InspectionScore.SOURCE);
         Quantity highest = Quantity.of(score.highest());
-        answer.number("inspectionScore", "Faults of the sanitary inspection, open questions counted", highest,
+        answer.number("inspectionScore", "Faults of the inspection, with open questions", highest,
                 Step.of("n", "faults found and questions left open, of " + InspectionQuestion.values().length,
                         "f + u", highest, source,
                         new Input("f", "faults found", Quantity.of(score.lowest()), latest.inspection().getId(),

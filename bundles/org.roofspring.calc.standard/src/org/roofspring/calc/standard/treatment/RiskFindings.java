@@ -202,7 +202,7 @@ public final class RiskFindings {
         Input draws = new Input("N", "draws, each one value of every input, seed " + seed,
                 Quantity.of(range.draws()));
         Source method = Source.commonPractice("Monte Carlo over what is not known; the same seed gives the same draws");
-        number("yearlyInfection", "Infected in a year, middle of the range for " + worst.pathogen().name(),
+        number("yearlyInfection", "Infected in a year, middle, " + worst.pathogen().name(),
                 range.yearlyInfection().p50(), middle, Step.of("Pm", "not exceeded by half of the draws",
                         "Py of N draws", Quantity.of(range.yearlyInfection().p50()), method, draws,
                         new Input("Pt", "target", Quantity.of(targetInfection))));
@@ -212,11 +212,11 @@ public final class RiskFindings {
         Input burden = new Input("b", "healthy years lost by an infection: ill, of them, susceptible", Quantity.of(
                 worst.pathogen().illnessRatio() * worst.pathogen().dalyPerCase()
                         * worst.pathogen().susceptibleRatio()));
-        number("yearlyBurden", "Healthy years lost by a person in a year, middle of the range",
+        number("yearlyBurden", "Healthy years lost a year, middle",
                 range.yearlyDaly().p50(), middle, Step.of("B", "burden, of half of the draws", "b Py",
                         Quantity.of(range.yearlyDaly().p50()), CHAIN, burden,
                         new Input("Bt", "target", Quantity.of(targetDaly))));
-        number("yearlyBurdenHigh", "Healthy years lost by a person in a year, 95 % of the range",
+        number("yearlyBurdenHigh", "Healthy years lost a year, 95 % of the range",
                 range.yearlyDaly().p95(), middle, Step.of("Bh", "burden, not exceeded by 95 % of the draws", "b Py",
                         Quantity.of(range.yearlyDaly().p95()), CHAIN, burden, draws));
         Quantity within = Quantity.ofSi(range.meetsTarget(), Units.PERCENT);

@@ -24,6 +24,7 @@ public enum UnitSystem {
             return Units.L_PER_MIN;
         }
         return switch (usual.symbol()) {
+            case "m3/s" -> Units.L_PER_S;
             case "in" -> Units.MM;
             case "ft" -> Units.M;
             case "ft2" -> Units.M2;

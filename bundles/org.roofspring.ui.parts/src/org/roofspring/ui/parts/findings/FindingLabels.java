@@ -5,6 +5,7 @@ import org.eclipse.jface.viewers.ColumnLabelProvider;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.Image;
+import org.roofspring.ui.look.FindingWords;
 import org.roofspring.ui.look.Icons;
 import org.roofspring.ui.look.Palette;
 
@@ -12,7 +13,6 @@ import org.roofspring.ui.look.Palette;
 final class FindingLabels extends ColumnLabelProvider {
     static final int TITLE = 0;
     static final int VALUE = 1;
-    static final int STATE = 2;
     private final int column;
     private final Palette palette;
 
@@ -26,8 +26,7 @@ final class FindingLabels extends ColumnLabelProvider {
         FindingLine line = (FindingLine) element;
         return switch (column) {
             case TITLE -> line.title();
-            case VALUE -> line.value();
-            default -> line.state();
+            default -> line.finding() == null ? line.state() : FindingWords.brief(line.value());
         };
     }
 
@@ -43,7 +42,7 @@ final class FindingLabels extends ColumnLabelProvider {
     @Override
     public Color getForeground(Object element) {
         FindingLine line = (FindingLine) element;
-        return line.stale() ? palette.stale() : column == STATE ? palette.muted() : null;
+        return line.stale() ? palette.stale() : column == VALUE && line.finding() == null ? palette.muted() : null;
     }
 
     @Override
@@ -54,7 +53,8 @@ final class FindingLabels extends ColumnLabelProvider {
 
     @Override
     public String getToolTipText(Object element) {
-        String text = getText(element);
+        FindingLine line = (FindingLine) element;
+        String text = column == TITLE || line.finding() == null ? getText(element) : line.value();
         return text.isEmpty() ? null : text;
     }
 }

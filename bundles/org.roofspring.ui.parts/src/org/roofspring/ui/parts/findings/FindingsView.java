@@ -4,6 +4,7 @@ import java.util.List;
 
 import org.eclipse.jface.layout.TreeColumnLayout;
 import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.ColumnLayoutData;
 import org.eclipse.jface.viewers.ColumnPixelData;
 import org.eclipse.jface.viewers.ColumnViewerToolTipSupport;
@@ -13,9 +14,12 @@ import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.jface.viewers.TreeViewerColumn;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.PartInitException;
 import org.roofspring.ui.PartIds;
+import org.roofspring.ui.look.FindingWords;
 import org.roofspring.ui.look.Palette;
 import org.roofspring.ui.part.SessionView;
 import org.roofspring.ui.session.Aspect;
@@ -23,10 +27,10 @@ import org.roofspring.ui.session.SiteSession;
 
 /** All findings of the active site; selecting one shows its workings. */
 public final class FindingsView extends SessionView {
-    private static final int VALUE_WIDTH = 190;
-    private static final int STATE_WIDTH = 105;
+    private static final int VALUE_WIDTH = 260;
 
     private TreeViewer tree;
+    private Label whole;
     private List<FindingLine> shown = List.of();
     private SiteSession shownSession;
     private boolean following;
@@ -37,7 +41,10 @@ public final class FindingsView extends SessionView {
 
     @Override
     protected void createContent(Composite parent) {
-        Composite frame = new Composite(parent, SWT.NONE);
+        Composite page = new Composite(parent, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(page);
+        GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(page);
+        Composite frame = new Composite(page, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(frame);
         TreeColumnLayout layout = new TreeColumnLayout();
         frame.setLayout(layout);
@@ -46,13 +53,26 @@ public final class FindingsView extends SessionView {
         tree.getTree().setLinesVisible(true);
         tree.setContentProvider(new FindingsContent(() -> shown));
         tree.setComparer(new FindingLine.ByKey());
-        column(layout, "Finding", SWT.LEFT, FindingLabels.TITLE, new ColumnWeightData(1, 160));
+        column(layout, "Finding", SWT.LEFT, FindingLabels.TITLE, new ColumnWeightData(1, 330));
         column(layout, "Value", SWT.RIGHT, FindingLabels.VALUE, new ColumnPixelData(VALUE_WIDTH, true, true));
-        column(layout, "State", SWT.LEFT, FindingLabels.STATE, new ColumnPixelData(STATE_WIDTH, true, true));
         ColumnViewerToolTipSupport.enableFor(tree);
         tree.addPostSelectionChangedListener(this::selected);
         tree.addDoubleClickListener(event -> openWorkings());
         tree.setAutoExpandLevel(2);
+        whole = new Label(page, SWT.WRAP);
+        GridDataFactory.fillDefaults().grab(true, false).indent(6, 4).exclude(true).applyTo(whole);
+    }
+
+    /** A value of more words than the column holds is shown whole below the table while it is selected. */
+    private void showWhole(SiteSession session) {
+        String words = FindingsContent.find(shown, session.selection().finding()).map(FindingLine::value)
+                .filter(value -> !FindingWords.brief(value).equals(value)).orElse("");
+        if (!words.equals(whole.getText())) {
+            whole.setText(words);
+            ((GridData) whole.getLayoutData()).exclude = words.isEmpty();
+            whole.setVisible(!words.isEmpty());
+            whole.getParent().layout();
+        }
     }
 
     private void column(TreeColumnLayout layout, String title, int alignment, int index, ColumnLayoutData width) {
@@ -83,6 +103,7 @@ public final class FindingsView extends SessionView {
             }
         }
         follow(session);
+        showWhole(session);
     }
 
     @Override
@@ -123,6 +144,7 @@ public final class FindingsView extends SessionView {
         shown = List.of();
         shownSession = null;
         tree.setInput(null);
+        whole.setText("");
     }
 
     /** The lines that are shown, for tests. */

@@ -17,6 +17,7 @@ import org.eclipse.ui.forms.widgets.ScrolledForm;
 import org.eclipse.ui.forms.widgets.TableWrapData;
 import org.eclipse.ui.forms.widgets.TableWrapLayout;
 import org.roofspring.calc.Finding;
+import org.roofspring.calc.FindingValue;
 import org.roofspring.calc.Working;
 import org.roofspring.calc.engine.CalculationResult;
 import org.roofspring.calc.engine.SiteResults;
@@ -111,9 +112,10 @@ public final class WorkingsView extends SessionView {
                 text(body, "This finding has no value now. The Problems part says why.", false).setForeground(Palette.of(body).muted());
             } else {
                 heading(session, body);
-                if (shown.working() == null) {
+                boolean detail = new ValueDetail(toolkit, session.format()).show(shown.finding().value(), body, line -> text(body, line, false));
+                if (shown.working() == null && !detail && shown.finding().value() instanceof FindingValue.Number) {
                     text(body, "This finding comes without workings.", false).setForeground(Palette.of(body).muted());
-                } else {
+                } else if (shown.working() != null) {
                     List<Working.Step> steps = shown.working().steps();
                     for (int i = 0; i < steps.size(); i++) {
                         step(session, body, steps.size() == 1 ? "" : i + 1 + ".  ", steps.get(i));

@@ -35,6 +35,7 @@ import org.roofspring.site.snapshot.SiteSnapshot;
  * The rules that every calculation keeps. Extend it, say which calculation and which site, and run it with JUnit 5.
  */
 public abstract class CalculationContractTest {
+    private static final int LONGEST_TITLE = 50;
 
     /** The calculation under test. */
     protected abstract Calculation calculation();
@@ -144,6 +145,8 @@ public abstract class CalculationContractTest {
         for (Finding finding : completed().findings()) {
             assertTrue(names.add(finding.id() + "@" + finding.elementId()), "twice: " + finding.id() + "@" + finding.elementId());
             assertFalse(finding.title().isBlank(), finding.id());
+            assertTrue(finding.title().length() <= LONGEST_TITLE,
+                    "a title fits its column with at most " + LONGEST_TITLE + " characters: " + finding.title());
         }
     }
 
