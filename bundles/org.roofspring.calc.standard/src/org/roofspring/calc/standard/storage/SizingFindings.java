@@ -169,7 +169,7 @@ public final class SizingFindings {
                 List.of("Usable volume", "Days met in full", "Demand supplied", "Days short in the record"), rows),
                 step);
         Quantity present = Quantity.ofSi(curve.timeReliability(CURVE_POINTS).orElseThrow(), Units.PERCENT);
-        answer.number("presentReliability", "Share of days that one plain tank of that volume meets", present,
+        answer.number("presentReliability", "Share of days one plain tank of it meets", present,
                 Step.of("Rt", "on the curve, at the usable volume there is", "full days / days with demand", present,
                         StorageTerms.MODEL, volume("S", "usable volume", presentM3())));
     }
