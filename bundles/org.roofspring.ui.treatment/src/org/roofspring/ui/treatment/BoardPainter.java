@@ -218,10 +218,12 @@ final class BoardPainter {
         try {
             layout.setAlignment(SWT.CENTER);
             int height = Math.min(box.height - 4, layout.getBounds().height);
-            gc.setClipping(box);
+            // never null: on some platforms that would also lift the clip of the visible part
+            Rectangle visible = gc.getClipping();
+            gc.setClipping(box.intersection(visible));
             gc.setForeground(color);
             layout.draw(gc, box.x + 5, box.y + (box.height - height) / 2);
-            gc.setClipping((Rectangle) null);
+            gc.setClipping(visible);
         } finally {
             layout.dispose();
         }

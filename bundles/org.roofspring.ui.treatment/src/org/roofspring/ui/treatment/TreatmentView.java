@@ -34,7 +34,7 @@ import org.roofspring.ui.session.SiteSession;
  */
 public final class TreatmentView extends SessionView {
     public static final String ID = "org.roofspring.ui.treatment";
-    private static final int[] PALETTE_AND_BOARD = {16, 84};
+    private static final int[] PALETTE_AND_BOARD = {21, 79};
     private static final int[] BOARD_AND_VERDICT = {64, 36};
 
     private TrainBoard board;
@@ -54,9 +54,9 @@ public final class TreatmentView extends SessionView {
         SashForm right = new SashForm(halves, SWT.VERTICAL);
         Composite top = new Composite(right, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(top);
-        Label hint = new Label(top, SWT.NONE);
-        hint.setText("Drag a step, or Alt with the arrow keys, moves it; Space sets it aside; Delete removes it. "
-                + "Drag a use to another train to draw its water there. A bar is full where the target is reached.");
+        Label hint = new Label(top, SWT.WRAP);
+        hint.setText("Drag a step, or press Alt and an arrow key, to move it. A bar is full where the target is reached.");
+        hint.setToolTipText("Space sets a step aside, Delete removes it. Drag a use to another train to draw its water there.");
         hint.setForeground(Palette.of(hint).muted());
         GridDataFactory.fillDefaults().grab(true, false).indent(8, 4).applyTo(hint);
         board = new TrainBoard(top, this::session);
