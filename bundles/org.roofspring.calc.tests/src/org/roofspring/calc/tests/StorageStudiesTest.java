@@ -161,7 +161,7 @@ class StorageStudiesTest {
         Outcome.Completed outlook = completed(new StorageOutlookCalculation(), DemoSites.site("household"),
                 everyDay(0));
         List<List<Object>> card = rows(outlook, "droughtCard");
-        assertTrue(outlook.finding("droughtCard").orElseThrow().title().contains("within 14 days to 10 %"),
+        assertTrue(outlook.finding("droughtCard").orElseThrow().title().contains("14 days ahead, chance 10 %"),
                 outlook.finding("droughtCard").orElseThrow().title());
         double stepL = 0.21;
         // January: 14 d of 24 L is more than a full barrel has, three quarters and half of it are not
