@@ -22,6 +22,7 @@ import org.roofspring.quantity.Quantity;
  *   <li>{@link org.roofspring.site.FirstFlushDiverter#getResetDryDays <em>Reset Dry Days</em>}</li>
  *   <li>{@link org.roofspring.site.FirstFlushDiverter#getDrainTime <em>Drain Time</em>}</li>
  *   <li>{@link org.roofspring.site.FirstFlushDiverter#getDrainOrifice <em>Drain Orifice</em>}</li>
+ *   <li>{@link org.roofspring.site.FirstFlushDiverter#getHeight <em>Height</em>}</li>
  * </ul>
  *
  * @see org.roofspring.site.SitePackage#getFirstFlushDiverter()
@@ -159,5 +160,31 @@ public interface FirstFlushDiverter extends Conduit
 	 * @generated
 	 */
 	void setDrainOrifice(Quantity value);
+
+	/**
+	 * Returns the value of the '<em><b>Height</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Height of its chamber. Usual unit m. Range above 0 m to 20 m. Default 1 m (assumed; replace with its height).
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Height</em>' attribute.
+	 * @see #setHeight(Quantity)
+	 * @see org.roofspring.site.SitePackage#getFirstFlushDiverter_Height()
+	 * @model dataType="org.roofspring.site.Length"
+	 *        annotation="http://www.roofspring.org/value above='0' max='20' default='1 m' defaultSource='assumed; replace with its height'"
+	 * @generated
+	 */
+	Quantity getHeight();
+
+	/**
+	 * Sets the value of the '{@link org.roofspring.site.FirstFlushDiverter#getHeight <em>Height</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Height</em>' attribute.
+	 * @see #getHeight()
+	 * @generated
+	 */
+	void setHeight(Quantity value);
 
 } // FirstFlushDiverter

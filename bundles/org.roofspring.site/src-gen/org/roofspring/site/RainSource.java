@@ -47,6 +47,7 @@ import org.roofspring.quantity.Quantity;
  *   <li>{@link org.roofspring.site.RainSource#getReturnPeriod <em>Return Period</em>}</li>
  *   <li>{@link org.roofspring.site.RainSource#getPeakDuration <em>Peak Duration</em>}</li>
  *   <li>{@link org.roofspring.site.RainSource#getDayToShortRatio <em>Day To Short Ratio</em>}</li>
+ *   <li>{@link org.roofspring.site.RainSource#getDayFactor <em>Day Factor</em>}</li>
  * </ul>
  *
  * @see org.roofspring.site.SitePackage#getRainSource()
@@ -701,5 +702,31 @@ public interface RainSource extends NamedElement
 	 * @generated
 	 */
 	void setDayToShortRatio(Quantity value);
+
+	/**
+	 * Returns the value of the '<em><b>Day Factor</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Depth of the wettest 24 hours over that of a day read at a fixed hour. Range from 1 to 2. Default 1.13 (from memory, verify against D. M. Hershfield and W. T. Wilson 1958, in WMO-No. 168, Guide to Hydrological Practices).
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Day Factor</em>' attribute.
+	 * @see #setDayFactor(Quantity)
+	 * @see org.roofspring.site.SitePackage#getRainSource_DayFactor()
+	 * @model dataType="org.roofspring.site.Coefficient"
+	 *        annotation="http://www.roofspring.org/value min='1' max='2' default='1.13' defaultSource='from memory, verify against D. M. Hershfield and W. T. Wilson 1958, in WMO-No. 168, Guide to Hydrological Practices'"
+	 * @generated
+	 */
+	Quantity getDayFactor();
+
+	/**
+	 * Sets the value of the '{@link org.roofspring.site.RainSource#getDayFactor <em>Day Factor</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Day Factor</em>' attribute.
+	 * @see #getDayFactor()
+	 * @generated
+	 */
+	void setDayFactor(Quantity value);
 
 } // RainSource

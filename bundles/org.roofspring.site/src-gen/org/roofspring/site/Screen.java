@@ -22,6 +22,7 @@ import org.roofspring.quantity.Quantity;
  *   <li>{@link org.roofspring.site.Screen#getOpenShare <em>Open Share</em>}</li>
  *   <li>{@link org.roofspring.site.Screen#getBlockedShare <em>Blocked Share</em>}</li>
  *   <li>{@link org.roofspring.site.Screen#getLostShare <em>Lost Share</em>}</li>
+ *   <li>{@link org.roofspring.site.Screen#getRimHeight <em>Rim Height</em>}</li>
  * </ul>
  *
  * @see org.roofspring.site.SitePackage#getScreen()
@@ -159,5 +160,31 @@ public interface Screen extends Conduit
 	 * @generated
 	 */
 	void setLostShare(Quantity value);
+
+	/**
+	 * Returns the value of the '<em><b>Rim Height</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Depth of water that stands over it before it spills. Usual unit mm. Range above 0 mm to 1 m. Default 20 mm (assumed; replace with the height of the rim).
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Rim Height</em>' attribute.
+	 * @see #setRimHeight(Quantity)
+	 * @see org.roofspring.site.SitePackage#getScreen_RimHeight()
+	 * @model dataType="org.roofspring.site.Bore"
+	 *        annotation="http://www.roofspring.org/value above='0' max='1' default='20 mm' defaultSource='assumed; replace with the height of the rim'"
+	 * @generated
+	 */
+	Quantity getRimHeight();
+
+	/**
+	 * Sets the value of the '{@link org.roofspring.site.Screen#getRimHeight <em>Rim Height</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Rim Height</em>' attribute.
+	 * @see #getRimHeight()
+	 * @generated
+	 */
+	void setRimHeight(Quantity value);
 
 } // Screen

@@ -1397,13 +1397,22 @@ public interface SitePackage extends EPackage
 	int RAIN_SOURCE__DAY_TO_SHORT_RATIO = NAMED_ELEMENT_FEATURE_COUNT + 25;
 
 	/**
+	 * The feature id for the '<em><b>Day Factor</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RAIN_SOURCE__DAY_FACTOR = NAMED_ELEMENT_FEATURE_COUNT + 26;
+
+	/**
 	 * The number of structural features of the '<em>Rain Source</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int RAIN_SOURCE_FEATURE_COUNT = NAMED_ELEMENT_FEATURE_COUNT + 26;
+	int RAIN_SOURCE_FEATURE_COUNT = NAMED_ELEMENT_FEATURE_COUNT + 27;
 
 	/**
 	 * The number of operations of the '<em>Rain Source</em>' class.
@@ -2460,13 +2469,22 @@ public interface SitePackage extends EPackage
 	int SCREEN__LOST_SHARE = CONDUIT_FEATURE_COUNT + 4;
 
 	/**
+	 * The feature id for the '<em><b>Rim Height</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SCREEN__RIM_HEIGHT = CONDUIT_FEATURE_COUNT + 5;
+
+	/**
 	 * The number of structural features of the '<em>Screen</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int SCREEN_FEATURE_COUNT = CONDUIT_FEATURE_COUNT + 5;
+	int SCREEN_FEATURE_COUNT = CONDUIT_FEATURE_COUNT + 6;
 
 	/**
 	 * The number of operations of the '<em>Screen</em>' class.
@@ -2596,13 +2614,22 @@ public interface SitePackage extends EPackage
 	int FIRST_FLUSH_DIVERTER__DRAIN_ORIFICE = CONDUIT_FEATURE_COUNT + 4;
 
 	/**
+	 * The feature id for the '<em><b>Height</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FIRST_FLUSH_DIVERTER__HEIGHT = CONDUIT_FEATURE_COUNT + 5;
+
+	/**
 	 * The number of structural features of the '<em>First Flush Diverter</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int FIRST_FLUSH_DIVERTER_FEATURE_COUNT = CONDUIT_FEATURE_COUNT + 5;
+	int FIRST_FLUSH_DIVERTER_FEATURE_COUNT = CONDUIT_FEATURE_COUNT + 6;
 
 	/**
 	 * The number of operations of the '<em>First Flush Diverter</em>' class.
@@ -3175,13 +3202,67 @@ public interface SitePackage extends EPackage
 	int SITING__SOAKAWAY = ELEMENT_FEATURE_COUNT + 11;
 
 	/**
+	 * The feature id for the '<em><b>Soakaway Length</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SITING__SOAKAWAY_LENGTH = ELEMENT_FEATURE_COUNT + 12;
+
+	/**
+	 * The feature id for the '<em><b>Soakaway Width</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SITING__SOAKAWAY_WIDTH = ELEMENT_FEATURE_COUNT + 13;
+
+	/**
+	 * The feature id for the '<em><b>Soakaway Depth</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SITING__SOAKAWAY_DEPTH = ELEMENT_FEATURE_COUNT + 14;
+
+	/**
+	 * The feature id for the '<em><b>Soakaway Voids</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SITING__SOAKAWAY_VOIDS = ELEMENT_FEATURE_COUNT + 15;
+
+	/**
+	 * The feature id for the '<em><b>Infiltration</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SITING__INFILTRATION = ELEMENT_FEATURE_COUNT + 16;
+
+	/**
+	 * The feature id for the '<em><b>Tap Drain</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SITING__TAP_DRAIN = ELEMENT_FEATURE_COUNT + 17;
+
+	/**
 	 * The number of structural features of the '<em>Siting</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int SITING_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 12;
+	int SITING_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 18;
 
 	/**
 	 * The number of operations of the '<em>Siting</em>' class.
@@ -9828,6 +9909,17 @@ public interface SitePackage extends EPackage
 	EAttribute getRainSource_DayToShortRatio();
 
 	/**
+	 * Returns the meta object for the attribute '{@link org.roofspring.site.RainSource#getDayFactor <em>Day Factor</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Day Factor</em>'.
+	 * @see org.roofspring.site.RainSource#getDayFactor()
+	 * @see #getRainSource()
+	 * @generated
+	 */
+	EAttribute getRainSource_DayFactor();
+
+	/**
 	 * Returns the meta object for class '{@link org.roofspring.site.MonthlyNormal <em>Monthly Normal</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -10544,6 +10636,17 @@ public interface SitePackage extends EPackage
 	EAttribute getScreen_LostShare();
 
 	/**
+	 * Returns the meta object for the attribute '{@link org.roofspring.site.Screen#getRimHeight <em>Rim Height</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Rim Height</em>'.
+	 * @see org.roofspring.site.Screen#getRimHeight()
+	 * @see #getScreen()
+	 * @generated
+	 */
+	EAttribute getScreen_RimHeight();
+
+	/**
 	 * Returns the meta object for class '{@link org.roofspring.site.FirstFlushDiverter <em>First Flush Diverter</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -10607,6 +10710,17 @@ public interface SitePackage extends EPackage
 	 * @generated
 	 */
 	EAttribute getFirstFlushDiverter_DrainOrifice();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.roofspring.site.FirstFlushDiverter#getHeight <em>Height</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Height</em>'.
+	 * @see org.roofspring.site.FirstFlushDiverter#getHeight()
+	 * @see #getFirstFlushDiverter()
+	 * @generated
+	 */
+	EAttribute getFirstFlushDiverter_Height();
 
 	/**
 	 * Returns the meta object for class '{@link org.roofspring.site.Tank <em>Tank</em>}'.
@@ -11154,6 +11268,72 @@ public interface SitePackage extends EPackage
 	 * @generated
 	 */
 	EAttribute getSiting_Soakaway();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.roofspring.site.Siting#getSoakawayLength <em>Soakaway Length</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Soakaway Length</em>'.
+	 * @see org.roofspring.site.Siting#getSoakawayLength()
+	 * @see #getSiting()
+	 * @generated
+	 */
+	EAttribute getSiting_SoakawayLength();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.roofspring.site.Siting#getSoakawayWidth <em>Soakaway Width</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Soakaway Width</em>'.
+	 * @see org.roofspring.site.Siting#getSoakawayWidth()
+	 * @see #getSiting()
+	 * @generated
+	 */
+	EAttribute getSiting_SoakawayWidth();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.roofspring.site.Siting#getSoakawayDepth <em>Soakaway Depth</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Soakaway Depth</em>'.
+	 * @see org.roofspring.site.Siting#getSoakawayDepth()
+	 * @see #getSiting()
+	 * @generated
+	 */
+	EAttribute getSiting_SoakawayDepth();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.roofspring.site.Siting#getSoakawayVoids <em>Soakaway Voids</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Soakaway Voids</em>'.
+	 * @see org.roofspring.site.Siting#getSoakawayVoids()
+	 * @see #getSiting()
+	 * @generated
+	 */
+	EAttribute getSiting_SoakawayVoids();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.roofspring.site.Siting#getInfiltration <em>Infiltration</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Infiltration</em>'.
+	 * @see org.roofspring.site.Siting#getInfiltration()
+	 * @see #getSiting()
+	 * @generated
+	 */
+	EAttribute getSiting_Infiltration();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.roofspring.site.Siting#getTapDrain <em>Tap Drain</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Tap Drain</em>'.
+	 * @see org.roofspring.site.Siting#getTapDrain()
+	 * @see #getSiting()
+	 * @generated
+	 */
+	EAttribute getSiting_TapDrain();
 
 	/**
 	 * Returns the meta object for class '{@link org.roofspring.site.TankLink <em>Tank Link</em>}'.
@@ -16438,6 +16618,14 @@ public interface SitePackage extends EPackage
 		EAttribute RAIN_SOURCE__DAY_TO_SHORT_RATIO = eINSTANCE.getRainSource_DayToShortRatio();
 
 		/**
+		 * The meta object literal for the '<em><b>Day Factor</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RAIN_SOURCE__DAY_FACTOR = eINSTANCE.getRainSource_DayFactor();
+
+		/**
 		 * The meta object literal for the '{@link org.roofspring.site.internal.impl.MonthlyNormalImpl <em>Monthly Normal</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -16986,6 +17174,14 @@ public interface SitePackage extends EPackage
 		EAttribute SCREEN__LOST_SHARE = eINSTANCE.getScreen_LostShare();
 
 		/**
+		 * The meta object literal for the '<em><b>Rim Height</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SCREEN__RIM_HEIGHT = eINSTANCE.getScreen_RimHeight();
+
+		/**
 		 * The meta object literal for the '{@link org.roofspring.site.internal.impl.FirstFlushDiverterImpl <em>First Flush Diverter</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -17034,6 +17230,14 @@ public interface SitePackage extends EPackage
 		 * @generated
 		 */
 		EAttribute FIRST_FLUSH_DIVERTER__DRAIN_ORIFICE = eINSTANCE.getFirstFlushDiverter_DrainOrifice();
+
+		/**
+		 * The meta object literal for the '<em><b>Height</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute FIRST_FLUSH_DIVERTER__HEIGHT = eINSTANCE.getFirstFlushDiverter_Height();
 
 		/**
 		 * The meta object literal for the '{@link org.roofspring.site.internal.impl.TankImpl <em>Tank</em>}' class.
@@ -17440,6 +17644,54 @@ public interface SitePackage extends EPackage
 		 * @generated
 		 */
 		EAttribute SITING__SOAKAWAY = eINSTANCE.getSiting_Soakaway();
+
+		/**
+		 * The meta object literal for the '<em><b>Soakaway Length</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SITING__SOAKAWAY_LENGTH = eINSTANCE.getSiting_SoakawayLength();
+
+		/**
+		 * The meta object literal for the '<em><b>Soakaway Width</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SITING__SOAKAWAY_WIDTH = eINSTANCE.getSiting_SoakawayWidth();
+
+		/**
+		 * The meta object literal for the '<em><b>Soakaway Depth</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SITING__SOAKAWAY_DEPTH = eINSTANCE.getSiting_SoakawayDepth();
+
+		/**
+		 * The meta object literal for the '<em><b>Soakaway Voids</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SITING__SOAKAWAY_VOIDS = eINSTANCE.getSiting_SoakawayVoids();
+
+		/**
+		 * The meta object literal for the '<em><b>Infiltration</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SITING__INFILTRATION = eINSTANCE.getSiting_Infiltration();
+
+		/**
+		 * The meta object literal for the '<em><b>Tap Drain</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SITING__TAP_DRAIN = eINSTANCE.getSiting_TapDrain();
 
 		/**
 		 * The meta object literal for the '{@link org.roofspring.site.internal.impl.TankLinkImpl <em>Tank Link</em>}' class.

@@ -29,6 +29,12 @@ import org.roofspring.quantity.Quantity;
  *   <li>{@link org.roofspring.site.Siting#getStandHeight <em>Stand Height</em>}</li>
  *   <li>{@link org.roofspring.site.Siting#getFoundationDistance <em>Foundation Distance</em>}</li>
  *   <li>{@link org.roofspring.site.Siting#isSoakaway <em>Soakaway</em>}</li>
+ *   <li>{@link org.roofspring.site.Siting#getSoakawayLength <em>Soakaway Length</em>}</li>
+ *   <li>{@link org.roofspring.site.Siting#getSoakawayWidth <em>Soakaway Width</em>}</li>
+ *   <li>{@link org.roofspring.site.Siting#getSoakawayDepth <em>Soakaway Depth</em>}</li>
+ *   <li>{@link org.roofspring.site.Siting#getSoakawayVoids <em>Soakaway Voids</em>}</li>
+ *   <li>{@link org.roofspring.site.Siting#getInfiltration <em>Infiltration</em>}</li>
+ *   <li>{@link org.roofspring.site.Siting#getTapDrain <em>Tap Drain</em>}</li>
  * </ul>
  *
  * @see org.roofspring.site.SitePackage#getSiting()
@@ -346,5 +352,161 @@ public interface Siting extends Element
 	 * @generated
 	 */
 	void setSoakaway(boolean value);
+
+	/**
+	 * Returns the value of the '<em><b>Soakaway Length</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Length of the soakaway pit, inside. Usual unit m. Range from 0.2 m to 100 m.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Soakaway Length</em>' attribute.
+	 * @see #setSoakawayLength(Quantity)
+	 * @see org.roofspring.site.SitePackage#getSiting_SoakawayLength()
+	 * @model dataType="org.roofspring.site.Length"
+	 *        annotation="http://www.roofspring.org/value min='0.2' max='100'"
+	 * @generated
+	 */
+	Quantity getSoakawayLength();
+
+	/**
+	 * Sets the value of the '{@link org.roofspring.site.Siting#getSoakawayLength <em>Soakaway Length</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Soakaway Length</em>' attribute.
+	 * @see #getSoakawayLength()
+	 * @generated
+	 */
+	void setSoakawayLength(Quantity value);
+
+	/**
+	 * Returns the value of the '<em><b>Soakaway Width</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Width of the soakaway pit, inside. Usual unit m. Range from 0.2 m to 100 m.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Soakaway Width</em>' attribute.
+	 * @see #setSoakawayWidth(Quantity)
+	 * @see org.roofspring.site.SitePackage#getSiting_SoakawayWidth()
+	 * @model dataType="org.roofspring.site.Length"
+	 *        annotation="http://www.roofspring.org/value min='0.2' max='100'"
+	 * @generated
+	 */
+	Quantity getSoakawayWidth();
+
+	/**
+	 * Sets the value of the '{@link org.roofspring.site.Siting#getSoakawayWidth <em>Soakaway Width</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Soakaway Width</em>' attribute.
+	 * @see #getSoakawayWidth()
+	 * @generated
+	 */
+	void setSoakawayWidth(Quantity value);
+
+	/**
+	 * Returns the value of the '<em><b>Soakaway Depth</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Depth of the soakaway pit below the pipe that comes in. Usual unit m. Range from 0.2 m to 20 m.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Soakaway Depth</em>' attribute.
+	 * @see #setSoakawayDepth(Quantity)
+	 * @see org.roofspring.site.SitePackage#getSiting_SoakawayDepth()
+	 * @model dataType="org.roofspring.site.Length"
+	 *        annotation="http://www.roofspring.org/value min='0.2' max='20'"
+	 * @generated
+	 */
+	Quantity getSoakawayDepth();
+
+	/**
+	 * Sets the value of the '{@link org.roofspring.site.Siting#getSoakawayDepth <em>Soakaway Depth</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Soakaway Depth</em>' attribute.
+	 * @see #getSoakawayDepth()
+	 * @generated
+	 */
+	void setSoakawayDepth(Quantity value);
+
+	/**
+	 * Returns the value of the '<em><b>Soakaway Voids</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Share of the pit that water can fill: all of a hollow one, about 30 % in rubble. Usual unit %. Range from 5 % to 100 %. Default 30 % (common practice for rubble, no source).
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Soakaway Voids</em>' attribute.
+	 * @see #setSoakawayVoids(Quantity)
+	 * @see org.roofspring.site.SitePackage#getSiting_SoakawayVoids()
+	 * @model dataType="org.roofspring.site.Share"
+	 *        annotation="http://www.roofspring.org/value min='0.05' max='1' default='30 %' defaultSource='common practice for rubble, no source'"
+	 * @generated
+	 */
+	Quantity getSoakawayVoids();
+
+	/**
+	 * Sets the value of the '{@link org.roofspring.site.Siting#getSoakawayVoids <em>Soakaway Voids</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Soakaway Voids</em>' attribute.
+	 * @see #getSoakawayVoids()
+	 * @generated
+	 */
+	void setSoakawayVoids(Quantity value);
+
+	/**
+	 * Returns the value of the '<em><b>Infiltration</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Rate at which the soil takes in water, found by a trial pit. Usual unit mm/h. Range from 0.0036 mm/h to 36000 mm/h.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Infiltration</em>' attribute.
+	 * @see #setInfiltration(Quantity)
+	 * @see org.roofspring.site.SitePackage#getSiting_Infiltration()
+	 * @model dataType="org.roofspring.site.Intensity"
+	 *        annotation="http://www.roofspring.org/value min='0.0036' max='36000'"
+	 * @generated
+	 */
+	Quantity getInfiltration();
+
+	/**
+	 * Sets the value of the '{@link org.roofspring.site.Siting#getInfiltration <em>Infiltration</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Infiltration</em>' attribute.
+	 * @see #getInfiltration()
+	 * @generated
+	 */
+	void setInfiltration(Quantity value);
+
+	/**
+	 * Returns the value of the '<em><b>Tap Drain</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Steady flow that tap drains lead to the soakaway besides. Usual unit L/min. Range from 0 L/min to 1 m3/s.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Tap Drain</em>' attribute.
+	 * @see #setTapDrain(Quantity)
+	 * @see org.roofspring.site.SitePackage#getSiting_TapDrain()
+	 * @model dataType="org.roofspring.site.TapFlow"
+	 *        annotation="http://www.roofspring.org/value min='0' max='1'"
+	 * @generated
+	 */
+	Quantity getTapDrain();
+
+	/**
+	 * Sets the value of the '{@link org.roofspring.site.Siting#getTapDrain <em>Tap Drain</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Tap Drain</em>' attribute.
+	 * @see #getTapDrain()
+	 * @generated
+	 */
+	void setTapDrain(Quantity value);
 
 } // Siting

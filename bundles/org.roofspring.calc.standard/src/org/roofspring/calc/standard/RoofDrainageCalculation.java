@@ -21,7 +21,7 @@ import org.roofspring.site.snapshot.SiteSnapshot;
 @Component
 @CalculationInfo(id = "roof.drainage", version = "1", title = "Roof to tank", reads = { "RainSource", "IntensityPoint",
     "Roof", "RoofDrain", "Gutter", "GutterOutlet", "Downpipe", "Screen", "FirstFlushDiverter", "Tank.inUse",
-    "Tank.name" }, requires = "rain.record")
+    "Tank.name", "Tank.siting", "Siting" }, requires = "rain.record")
 public final class RoofDrainageCalculation implements Calculation {
 
     @Override

@@ -20,10 +20,12 @@ import org.roofspring.site.SitePackage;
  * The storm that gutters are sized for: from the intensities that were entered, or else from the site's daily record.
  *
  * @param intensityMmPerH of the burst
+ * @param durationS       of the burst
  * @param ratios          how a day's rain gathers in shorter times
  * @param answer          findings and workings behind the intensity
  */
-public record DesignStorm(double intensityMmPerH, DurationRatios ratios, Outcome.Completed answer) {
+public record DesignStorm(double intensityMmPerH, double durationS, DurationRatios ratios,
+        Outcome.Completed answer) {
     private static final double DEFAULT_RETURN_PERIOD_YEARS = 5;
 
     /**
@@ -42,7 +44,16 @@ public record DesignStorm(double intensityMmPerH, DurationRatios ratios, Outcome
                 : EnteredIntensities.answer(rain, years, durationS);
         double intensity = ((FindingValue.Number) answer.finding("intensity", rain.getId()).orElseThrow().value())
                 .quantity().in(Units.MM_PER_H);
-        return new DesignStorm(intensity, ratios, answer);
+        return new DesignStorm(intensity, durationS, ratios, answer);
+    }
+
+    /**
+     * Depth of a storm of the same return period and another duration [mm].
+     *
+     * @param otherS between the durations of {@link #ratios}
+     */
+    public double depthMm(double otherS) {
+        return intensityMmPerH * durationS / 3600 * ratios.ratio(otherS) / ratios.ratio(durationS);
     }
 
     /** The share that was entered for the burst, or else the rule that is stated beside every figure. */
@@ -70,7 +81,8 @@ public record DesignStorm(double intensityMmPerH, DurationRatios ratios, Outcome
         }
         RainStatistics statistics = RainStatistics.of(RainRecord.of(daily.firstDay(), daily.values()));
         return switch (IntensityAnswer.fromRecord(rain.getId(), statistics, new IntensityAnswer.Storm(years, durationS,
-                IntensityAnswer.Law.GUMBEL, DesignIntensity.DEFAULT_DAY_FACTOR, ratios))) {
+                IntensityAnswer.Law.GUMBEL, Given.si(rain, SitePackage.Literals.RAIN_SOURCE__DAY_FACTOR,
+                        DesignIntensity.DEFAULT_DAY_FACTOR), ratios))) {
             case Outcome.Completed completed -> completed;
             case Outcome.NotComputable none -> throw new NoAnswerException(none.problems().getFirst().text());
         };

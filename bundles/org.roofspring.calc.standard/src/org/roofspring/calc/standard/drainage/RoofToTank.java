@@ -67,6 +67,8 @@ public final class RoofToTank {
                 .forEach(diverter -> tried(diverter, () -> WayFindings.diverter(diverter, ways.at(diverter))));
         site.getTanks().stream().filter(this::fed)
                 .forEach(tank -> answer.include(WayFindings.tank(tank, through.at(tank), intensity)));
+        site.getTanks().stream().filter(this::fed).filter(tank -> SoakawayFindings.sized(tank.getSiting()))
+                .forEach(tank -> tried(tank, () -> SoakawayFindings.of(tank, ways.at(tank), storm)));
         roofs();
         return answer.build();
     }

@@ -201,10 +201,11 @@ public final class TankGround {
     }
 
     private void overflow() {
-        if (siting.isSoakaway()) {
+        if (siting.isSoakaway() && !SoakawayFindings.sized(siting)) {
             answer.caution(new Caution("siting.soakaway", Severity.INFO, tank.getId(),
-                    "The soakaway of {0} must hold the storm with the tank full and be half empty again in {1}; the "
-                            + "soil's infiltration must be found by a trial pit.",
+                    "The soakaway of {0} is not checked, since the size of its pit and the infiltration of the soil are "
+                            + "not all given: it must hold the storm with the tank full and be half empty again in "
+                            + "{1}, and the soil's infiltration must be found by a trial pit.",
                     List.of(Names.of(tank), Quantity.ofSi(Soakaway.HALF_EMPTY_S, Units.H)),
                     "Ask an engineer, and the local code.", KernelTerms.source(Soakaway.SOURCE)));
         }

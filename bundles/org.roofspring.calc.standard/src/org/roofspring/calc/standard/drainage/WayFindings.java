@@ -31,8 +31,6 @@ import org.roofspring.site.Tank;
 final class WayFindings {
     private static final Source STANDARD = Source.fromMemory("EN 12056-3:2000, downpipes, after Wyly and Eaton");
     private static final Source ORIFICE = Source.definition("orifice under a depth of water");
-    private static final Source SCREEN_DEPTH = Source.commonPractice(
-            "2 cm of water stand over an inlet screen before it spills, assumed; replace with the rim's height");
     private static final double SCREEN_HEAD_M = 0.02;
     private static final double CHAMBER_HEIGHT_M = 1;
     private static final double LITRES_TO_M3 = 0.001;
@@ -74,17 +72,16 @@ final class WayFindings {
         if (screen.getArea() == null || screen.getOpenShare() == null) {
             throw new IllegalArgumentException("its area or its open share is missing");
         }
+        double headM = Given.si(screen, SitePackage.Literals.SCREEN__RIM_HEIGHT, SCREEN_HEAD_M);
         InletScreen kernel = new InletScreen(screen.getArea().si(), screen.getOpenShare().si(),
                 Given.si(screen, SitePackage.Literals.SCREEN__BLOCKED_SHARE, InletScreen.DEFAULT_BLOCKED_RATIO),
-                SCREEN_HEAD_M, org.roofspring.drainage.tank.Diverter.DEFAULT_DISCHARGE_RATIO);
+                headM, org.roofspring.drainage.tank.Diverter.DEFAULT_DISCHARGE_RATIO);
         Quantity carried = flow(kernel.capacityM3PerS());
         Quantity arriving = flow(water.flowM3PerS(intensityMmPerH));
         double utilisation = arriving.si() / carried.si();
         AnswerBuilder answer = new AnswerBuilder(screen.getId());
         answer.number("flow", "Flow in the design storm", arriving, rational(water, intensityMmPerH, arriving))
                 .number("capacity", "Capacity of the screen, part of it blocked", carried,
-                        new Step("h", "depth of water over it", "h", List.of(), "",
-                                Quantity.ofSi(SCREEN_HEAD_M, Units.CM), SCREEN_DEPTH),
                         Step.of("Qs", "flow through the holes that leaves and silt do not cover",
                                 "Cd A o (1 - b) sqrt(2 g h)", carried, ORIFICE,
                                 new Input("Cd", "discharge coefficient", Quantity.of(kernel.dischargeRatio())),
@@ -93,7 +90,8 @@ final class WayFindings {
                                         screen.getOpenShare()),
                                 Given.input("b", "blocked share", screen, SitePackage.Literals.SCREEN__BLOCKED_SHARE,
                                         Quantity.of(kernel.blockedRatio())),
-                                new Input("h", "depth", Quantity.ofSi(SCREEN_HEAD_M, Units.CM))))
+                                Given.input("h", "depth of water over it before it spills", screen,
+                                        SitePackage.Literals.SCREEN__RIM_HEIGHT, Quantity.of(headM, Units.M))))
                 .share("utilisation", "Flow over capacity", utilisation, ratio(utilisation, arriving,
                         carried));
         if (utilisation > 1) {
@@ -119,7 +117,8 @@ final class WayFindings {
                 FirstFlush.depthMm(water.planM2(), volumeM3), FirstFlush.DEFAULT_HALF_DEPTH_MM);
         AnswerBuilder whole = new AnswerBuilder(diverter.getId());
         if (diverter.getDrainOrifice() != null && diverter.getDrainOrifice().si() > 0) {
-            answer.inChamber(CHAMBER_HEIGHT_M, diverter.getDrainOrifice().si());
+            answer.inChamber(Given.si(diverter,
+                    SitePackage.Literals.FIRST_FLUSH_DIVERTER__HEIGHT, CHAMBER_HEIGHT_M), diverter.getDrainOrifice().si());
             drained(whole, diverter, answer.drainDownS());
         } else if (diverter.getDrainTime() == null) {
             whole.caution(new Caution("firstflush.by-hand", Severity.WARNING, diverter.getId(),

@@ -22,6 +22,7 @@ import org.roofspring.site.SitePackage;
  *   <li>{@link org.roofspring.site.internal.impl.FirstFlushDiverterImpl#getResetDryDays <em>Reset Dry Days</em>}</li>
  *   <li>{@link org.roofspring.site.internal.impl.FirstFlushDiverterImpl#getDrainTime <em>Drain Time</em>}</li>
  *   <li>{@link org.roofspring.site.internal.impl.FirstFlushDiverterImpl#getDrainOrifice <em>Drain Orifice</em>}</li>
+ *   <li>{@link org.roofspring.site.internal.impl.FirstFlushDiverterImpl#getHeight <em>Height</em>}</li>
  * </ul>
  *
  * @generated
@@ -157,6 +158,28 @@ public class FirstFlushDiverterImpl extends ConduitImpl implements FirstFlushDiv
 	public void setDrainOrifice(Quantity newDrainOrifice)
 	{
 		eSet(SitePackage.Literals.FIRST_FLUSH_DIVERTER__DRAIN_ORIFICE, newDrainOrifice);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Quantity getHeight()
+	{
+		return (Quantity)eGet(SitePackage.Literals.FIRST_FLUSH_DIVERTER__HEIGHT, true);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setHeight(Quantity newHeight)
+	{
+		eSet(SitePackage.Literals.FIRST_FLUSH_DIVERTER__HEIGHT, newHeight);
 	}
 
 } //FirstFlushDiverterImpl

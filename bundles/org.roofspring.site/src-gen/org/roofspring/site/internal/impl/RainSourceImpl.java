@@ -53,6 +53,7 @@ import org.roofspring.site.SitePackage;
  *   <li>{@link org.roofspring.site.internal.impl.RainSourceImpl#getReturnPeriod <em>Return Period</em>}</li>
  *   <li>{@link org.roofspring.site.internal.impl.RainSourceImpl#getPeakDuration <em>Peak Duration</em>}</li>
  *   <li>{@link org.roofspring.site.internal.impl.RainSourceImpl#getDayToShortRatio <em>Day To Short Ratio</em>}</li>
+ *   <li>{@link org.roofspring.site.internal.impl.RainSourceImpl#getDayFactor <em>Day Factor</em>}</li>
  * </ul>
  *
  * @generated
@@ -630,6 +631,28 @@ public class RainSourceImpl extends NamedElementImpl implements RainSource
 	public void setDayToShortRatio(Quantity newDayToShortRatio)
 	{
 		eSet(SitePackage.Literals.RAIN_SOURCE__DAY_TO_SHORT_RATIO, newDayToShortRatio);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Quantity getDayFactor()
+	{
+		return (Quantity)eGet(SitePackage.Literals.RAIN_SOURCE__DAY_FACTOR, true);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setDayFactor(Quantity newDayFactor)
+	{
+		eSet(SitePackage.Literals.RAIN_SOURCE__DAY_FACTOR, newDayFactor);
 	}
 
 } //RainSourceImpl

@@ -22,6 +22,7 @@ import org.roofspring.site.SitePackage;
  *   <li>{@link org.roofspring.site.internal.impl.ScreenImpl#getOpenShare <em>Open Share</em>}</li>
  *   <li>{@link org.roofspring.site.internal.impl.ScreenImpl#getBlockedShare <em>Blocked Share</em>}</li>
  *   <li>{@link org.roofspring.site.internal.impl.ScreenImpl#getLostShare <em>Lost Share</em>}</li>
+ *   <li>{@link org.roofspring.site.internal.impl.ScreenImpl#getRimHeight <em>Rim Height</em>}</li>
  * </ul>
  *
  * @generated
@@ -157,6 +158,28 @@ public class ScreenImpl extends ConduitImpl implements Screen
 	public void setLostShare(Quantity newLostShare)
 	{
 		eSet(SitePackage.Literals.SCREEN__LOST_SHARE, newLostShare);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Quantity getRimHeight()
+	{
+		return (Quantity)eGet(SitePackage.Literals.SCREEN__RIM_HEIGHT, true);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setRimHeight(Quantity newRimHeight)
+	{
+		eSet(SitePackage.Literals.SCREEN__RIM_HEIGHT, newRimHeight);
 	}
 
 } //ScreenImpl

@@ -2292,6 +2292,17 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 	 * @generated
 	 */
 	@Override
+	public EAttribute getRainSource_DayFactor()
+	{
+		return (EAttribute)rainSourceEClass.getEStructuralFeatures().get(26);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getMonthlyNormal()
 	{
 		return monthlyNormalEClass;
@@ -3018,6 +3029,17 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 	 * @generated
 	 */
 	@Override
+	public EAttribute getScreen_RimHeight()
+	{
+		return (EAttribute)screenEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getFirstFlushDiverter()
 	{
 		return firstFlushDiverterEClass;
@@ -3076,6 +3098,17 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 	public EAttribute getFirstFlushDiverter_DrainOrifice()
 	{
 		return (EAttribute)firstFlushDiverterEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFirstFlushDiverter_Height()
+	{
+		return (EAttribute)firstFlushDiverterEClass.getEStructuralFeatures().get(5);
 	}
 
 	/**
@@ -3626,6 +3659,72 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 	public EAttribute getSiting_Soakaway()
 	{
 		return (EAttribute)sitingEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSiting_SoakawayLength()
+	{
+		return (EAttribute)sitingEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSiting_SoakawayWidth()
+	{
+		return (EAttribute)sitingEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSiting_SoakawayDepth()
+	{
+		return (EAttribute)sitingEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSiting_SoakawayVoids()
+	{
+		return (EAttribute)sitingEClass.getEStructuralFeatures().get(15);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSiting_Infiltration()
+	{
+		return (EAttribute)sitingEClass.getEStructuralFeatures().get(16);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSiting_TapDrain()
+	{
+		return (EAttribute)sitingEClass.getEStructuralFeatures().get(17);
 	}
 
 	/**
@@ -8089,6 +8188,7 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 		createEAttribute(rainSourceEClass, RAIN_SOURCE__RETURN_PERIOD);
 		createEAttribute(rainSourceEClass, RAIN_SOURCE__PEAK_DURATION);
 		createEAttribute(rainSourceEClass, RAIN_SOURCE__DAY_TO_SHORT_RATIO);
+		createEAttribute(rainSourceEClass, RAIN_SOURCE__DAY_FACTOR);
 
 		monthlyNormalEClass = createEClass(MONTHLY_NORMAL);
 		createEAttribute(monthlyNormalEClass, MONTHLY_NORMAL__MONTH);
@@ -8165,6 +8265,7 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 		createEAttribute(screenEClass, SCREEN__OPEN_SHARE);
 		createEAttribute(screenEClass, SCREEN__BLOCKED_SHARE);
 		createEAttribute(screenEClass, SCREEN__LOST_SHARE);
+		createEAttribute(screenEClass, SCREEN__RIM_HEIGHT);
 
 		firstFlushDiverterEClass = createEClass(FIRST_FLUSH_DIVERTER);
 		createEAttribute(firstFlushDiverterEClass, FIRST_FLUSH_DIVERTER__DEPTH);
@@ -8172,6 +8273,7 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 		createEAttribute(firstFlushDiverterEClass, FIRST_FLUSH_DIVERTER__RESET_DRY_DAYS);
 		createEAttribute(firstFlushDiverterEClass, FIRST_FLUSH_DIVERTER__DRAIN_TIME);
 		createEAttribute(firstFlushDiverterEClass, FIRST_FLUSH_DIVERTER__DRAIN_ORIFICE);
+		createEAttribute(firstFlushDiverterEClass, FIRST_FLUSH_DIVERTER__HEIGHT);
 
 		tankEClass = createEClass(TANK);
 		createEAttribute(tankEClass, TANK__KIND);
@@ -8225,6 +8327,12 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 		createEAttribute(sitingEClass, SITING__STAND_HEIGHT);
 		createEAttribute(sitingEClass, SITING__FOUNDATION_DISTANCE);
 		createEAttribute(sitingEClass, SITING__SOAKAWAY);
+		createEAttribute(sitingEClass, SITING__SOAKAWAY_LENGTH);
+		createEAttribute(sitingEClass, SITING__SOAKAWAY_WIDTH);
+		createEAttribute(sitingEClass, SITING__SOAKAWAY_DEPTH);
+		createEAttribute(sitingEClass, SITING__SOAKAWAY_VOIDS);
+		createEAttribute(sitingEClass, SITING__INFILTRATION);
+		createEAttribute(sitingEClass, SITING__TAP_DRAIN);
 
 		tankLinkEClass = createEClass(TANK_LINK);
 		createEAttribute(tankLinkEClass, TANK_LINK__KIND);
@@ -8868,6 +8976,7 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 		initEAttribute(getRainSource_ReturnPeriod(), this.getYears(), "returnPeriod", null, 0, 1, RainSource.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getRainSource_PeakDuration(), this.getMinutes(), "peakDuration", null, 0, 1, RainSource.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getRainSource_DayToShortRatio(), this.getCoefficient(), "dayToShortRatio", null, 0, 1, RainSource.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRainSource_DayFactor(), this.getCoefficient(), "dayFactor", null, 0, 1, RainSource.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(monthlyNormalEClass, MonthlyNormal.class, "MonthlyNormal", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getMonthlyNormal_Month(), ecorePackage.getEInt(), "month", null, 1, 1, MonthlyNormal.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8944,6 +9053,7 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 		initEAttribute(getScreen_OpenShare(), this.getShare(), "openShare", null, 0, 1, Screen.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getScreen_BlockedShare(), this.getShare(), "blockedShare", null, 0, 1, Screen.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getScreen_LostShare(), this.getShare(), "lostShare", null, 0, 1, Screen.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getScreen_RimHeight(), this.getBore(), "rimHeight", null, 0, 1, Screen.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(firstFlushDiverterEClass, FirstFlushDiverter.class, "FirstFlushDiverter", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getFirstFlushDiverter_Depth(), this.getRainDepth(), "depth", null, 0, 1, FirstFlushDiverter.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8951,6 +9061,7 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 		initEAttribute(getFirstFlushDiverter_ResetDryDays(), this.getDays(), "resetDryDays", null, 0, 1, FirstFlushDiverter.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getFirstFlushDiverter_DrainTime(), this.getHours(), "drainTime", null, 0, 1, FirstFlushDiverter.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getFirstFlushDiverter_DrainOrifice(), this.getBore(), "drainOrifice", null, 0, 1, FirstFlushDiverter.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFirstFlushDiverter_Height(), this.getLength(), "height", null, 0, 1, FirstFlushDiverter.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(tankEClass, Tank.class, "Tank", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getTank_Kind(), this.getTankKind(), "kind", null, 0, 1, Tank.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -9004,6 +9115,12 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 		initEAttribute(getSiting_StandHeight(), this.getLength(), "standHeight", null, 0, 1, Siting.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSiting_FoundationDistance(), this.getLength(), "foundationDistance", null, 0, 1, Siting.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSiting_Soakaway(), ecorePackage.getEBoolean(), "soakaway", null, 0, 1, Siting.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSiting_SoakawayLength(), this.getLength(), "soakawayLength", null, 0, 1, Siting.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSiting_SoakawayWidth(), this.getLength(), "soakawayWidth", null, 0, 1, Siting.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSiting_SoakawayDepth(), this.getLength(), "soakawayDepth", null, 0, 1, Siting.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSiting_SoakawayVoids(), this.getShare(), "soakawayVoids", null, 0, 1, Siting.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSiting_Infiltration(), this.getIntensity(), "infiltration", null, 0, 1, Siting.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSiting_TapDrain(), this.getTapFlow(), "tapDrain", null, 0, 1, Siting.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(tankLinkEClass, TankLink.class, "TankLink", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getTankLink_Kind(), this.getTankLinkKind(), "kind", null, 0, 1, TankLink.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -10523,6 +10640,13 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 			   "documentation", "Depth of a storm of the peak duration as a share of the depth of the day; not given means the calculation\'s stated default. Range above 0 to 1."
 		   });
 		addAnnotation
+		  (getRainSource_DayFactor(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Depth of the wettest 24 hours over that of a day read at a fixed hour. Range from 1 to 2. Default 1.13 (from memory, verify against D. M. Hershfield and W. T. Wilson 1958, in WMO-No. 168, Guide to Hydrological Practices)."
+		   });
+		addAnnotation
 		  (monthlyNormalEClass,
 		   source,
 		   new String[]
@@ -10985,6 +11109,13 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 			   "documentation", "Share of the water that a self-cleaning screen throws off. Usual unit %. Range from 0 to 1."
 		   });
 		addAnnotation
+		  (getScreen_RimHeight(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Depth of water that stands over it before it spills. Usual unit mm. Range above 0 mm to 1 m. Default 20 mm (assumed; replace with the height of the rim)."
+		   });
+		addAnnotation
 		  (firstFlushDiverterEClass,
 		   source,
 		   new String[]
@@ -11025,6 +11156,13 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 		   new String[]
 		   {
 			   "documentation", "Diameter of its drain hole. Usual unit mm. Range from 0 mm to 100 mm."
+		   });
+		addAnnotation
+		  (getFirstFlushDiverter_Height(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Height of its chamber. Usual unit m. Range above 0 m to 20 m. Default 1 m (assumed; replace with its height)."
 		   });
 		addAnnotation
 		  (tankEClass,
@@ -11375,6 +11513,48 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 		   new String[]
 		   {
 			   "documentation", "Whether spilled water goes to a soakaway."
+		   });
+		addAnnotation
+		  (getSiting_SoakawayLength(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Length of the soakaway pit, inside. Usual unit m. Range from 0.2 m to 100 m."
+		   });
+		addAnnotation
+		  (getSiting_SoakawayWidth(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Width of the soakaway pit, inside. Usual unit m. Range from 0.2 m to 100 m."
+		   });
+		addAnnotation
+		  (getSiting_SoakawayDepth(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Depth of the soakaway pit below the pipe that comes in. Usual unit m. Range from 0.2 m to 20 m."
+		   });
+		addAnnotation
+		  (getSiting_SoakawayVoids(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Share of the pit that water can fill: all of a hollow one, about 30 % in rubble. Usual unit %. Range from 5 % to 100 %. Default 30 % (common practice for rubble, no source)."
+		   });
+		addAnnotation
+		  (getSiting_Infiltration(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Rate at which the soil takes in water, found by a trial pit. Usual unit mm/h. Range from 0.0036 mm/h to 36000 mm/h."
+		   });
+		addAnnotation
+		  (getSiting_TapDrain(),
+		   source,
+		   new String[]
+		   {
+			   "documentation", "Steady flow that tap drains lead to the soakaway besides. Usual unit L/min. Range from 0 L/min to 1 m3/s."
 		   });
 		addAnnotation
 		  (tankLinkEClass,
@@ -16551,6 +16731,16 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 			   "max", "1"
 		   });
 		addAnnotation
+		  (getRainSource_DayFactor(),
+		   source,
+		   new String[]
+		   {
+			   "min", "1",
+			   "max", "2",
+			   "default", "1.13",
+			   "defaultSource", "from memory, verify against D. M. Hershfield and W. T. Wilson 1958, in WMO-No. 168, Guide to Hydrological Practices"
+		   });
+		addAnnotation
 		  (getMonthlyNormal_Month(),
 		   source,
 		   new String[]
@@ -16887,6 +17077,16 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 			   "max", "1"
 		   });
 		addAnnotation
+		  (getScreen_RimHeight(),
+		   source,
+		   new String[]
+		   {
+			   "above", "0",
+			   "max", "1",
+			   "default", "20 mm",
+			   "defaultSource", "assumed; replace with the height of the rim"
+		   });
+		addAnnotation
 		  (getFirstFlushDiverter_Depth(),
 		   source,
 		   new String[]
@@ -16927,6 +17127,16 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 		   {
 			   "min", "0",
 			   "max", "0.1"
+		   });
+		addAnnotation
+		  (getFirstFlushDiverter_Height(),
+		   source,
+		   new String[]
+		   {
+			   "above", "0",
+			   "max", "20",
+			   "default", "1 m",
+			   "defaultSource", "assumed; replace with its height"
 		   });
 		addAnnotation
 		  (getTank_Capacity(),
@@ -17197,6 +17407,56 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 		   {
 			   "min", "0",
 			   "max", "10000"
+		   });
+		addAnnotation
+		  (getSiting_SoakawayLength(),
+		   source,
+		   new String[]
+		   {
+			   "min", "0.2",
+			   "max", "100"
+		   });
+		addAnnotation
+		  (getSiting_SoakawayWidth(),
+		   source,
+		   new String[]
+		   {
+			   "min", "0.2",
+			   "max", "100"
+		   });
+		addAnnotation
+		  (getSiting_SoakawayDepth(),
+		   source,
+		   new String[]
+		   {
+			   "min", "0.2",
+			   "max", "20"
+		   });
+		addAnnotation
+		  (getSiting_SoakawayVoids(),
+		   source,
+		   new String[]
+		   {
+			   "min", "0.05",
+			   "max", "1",
+			   "default", "30 %",
+			   "defaultSource", "common practice for rubble, no source"
+		   });
+		addAnnotation
+		  (getSiting_Infiltration(),
+		   source,
+		   new String[]
+		   {
+			   "min", "0.0036",
+			   "max", "36000"
+		   });
+		addAnnotation
+		  (getSiting_TapDrain(),
+		   source,
+		   new String[]
+		   {
+			   "min", "0",
+			   "max", "1"
 		   });
 		addAnnotation
 		  (getTankLink_SillHeight(),

@@ -29,6 +29,12 @@ import org.roofspring.site.Siting;
  *   <li>{@link org.roofspring.site.internal.impl.SitingImpl#getStandHeight <em>Stand Height</em>}</li>
  *   <li>{@link org.roofspring.site.internal.impl.SitingImpl#getFoundationDistance <em>Foundation Distance</em>}</li>
  *   <li>{@link org.roofspring.site.internal.impl.SitingImpl#isSoakaway <em>Soakaway</em>}</li>
+ *   <li>{@link org.roofspring.site.internal.impl.SitingImpl#getSoakawayLength <em>Soakaway Length</em>}</li>
+ *   <li>{@link org.roofspring.site.internal.impl.SitingImpl#getSoakawayWidth <em>Soakaway Width</em>}</li>
+ *   <li>{@link org.roofspring.site.internal.impl.SitingImpl#getSoakawayDepth <em>Soakaway Depth</em>}</li>
+ *   <li>{@link org.roofspring.site.internal.impl.SitingImpl#getSoakawayVoids <em>Soakaway Voids</em>}</li>
+ *   <li>{@link org.roofspring.site.internal.impl.SitingImpl#getInfiltration <em>Infiltration</em>}</li>
+ *   <li>{@link org.roofspring.site.internal.impl.SitingImpl#getTapDrain <em>Tap Drain</em>}</li>
  * </ul>
  *
  * @generated
@@ -318,6 +324,138 @@ public class SitingImpl extends ElementImpl implements Siting
 	public void setSoakaway(boolean newSoakaway)
 	{
 		eSet(SitePackage.Literals.SITING__SOAKAWAY, newSoakaway);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Quantity getSoakawayLength()
+	{
+		return (Quantity)eGet(SitePackage.Literals.SITING__SOAKAWAY_LENGTH, true);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSoakawayLength(Quantity newSoakawayLength)
+	{
+		eSet(SitePackage.Literals.SITING__SOAKAWAY_LENGTH, newSoakawayLength);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Quantity getSoakawayWidth()
+	{
+		return (Quantity)eGet(SitePackage.Literals.SITING__SOAKAWAY_WIDTH, true);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSoakawayWidth(Quantity newSoakawayWidth)
+	{
+		eSet(SitePackage.Literals.SITING__SOAKAWAY_WIDTH, newSoakawayWidth);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Quantity getSoakawayDepth()
+	{
+		return (Quantity)eGet(SitePackage.Literals.SITING__SOAKAWAY_DEPTH, true);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSoakawayDepth(Quantity newSoakawayDepth)
+	{
+		eSet(SitePackage.Literals.SITING__SOAKAWAY_DEPTH, newSoakawayDepth);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Quantity getSoakawayVoids()
+	{
+		return (Quantity)eGet(SitePackage.Literals.SITING__SOAKAWAY_VOIDS, true);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSoakawayVoids(Quantity newSoakawayVoids)
+	{
+		eSet(SitePackage.Literals.SITING__SOAKAWAY_VOIDS, newSoakawayVoids);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Quantity getInfiltration()
+	{
+		return (Quantity)eGet(SitePackage.Literals.SITING__INFILTRATION, true);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setInfiltration(Quantity newInfiltration)
+	{
+		eSet(SitePackage.Literals.SITING__INFILTRATION, newInfiltration);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Quantity getTapDrain()
+	{
+		return (Quantity)eGet(SitePackage.Literals.SITING__TAP_DRAIN, true);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setTapDrain(Quantity newTapDrain)
+	{
+		eSet(SitePackage.Literals.SITING__TAP_DRAIN, newTapDrain);
 	}
 
 } //SitingImpl

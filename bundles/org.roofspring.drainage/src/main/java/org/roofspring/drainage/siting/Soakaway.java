@@ -1,6 +1,7 @@
 package org.roofspring.drainage.siting;
 
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import org.roofspring.drainage.Source;
 import org.roofspring.drainage.intensity.IntensityRelation;
 import org.roofspring.drainage.internal.Require;
@@ -78,8 +79,17 @@ public record Soakaway(double lengthM, double widthM, double depthM, double void
      * @param durationsS   to try, each from 60 to 604800 s, at least one
      */
     public Check check(double areaM2, IntensityRelation storm, double steadyM3PerS, List<Double> durationsS) {
+        return check(areaM2, Require.given("storm", storm)::depthMm, steadyM3PerS, durationsS);
+    }
+
+    /**
+     * The same with the depth of the design storm given by any rule.
+     *
+     * @param depthMm of the wettest time of a length [s] that is one of {@code durationsS}; zero or more
+     */
+    public Check check(double areaM2, DoubleUnaryOperator depthMm, double steadyM3PerS, List<Double> durationsS) {
         Require.range("areaM2", areaM2, 0, 1e6, "a roof area from 0 to 1000000 m2");
-        Require.given("storm", storm);
+        Require.given("depthMm", depthMm);
         Require.range("steadyM3PerS", steadyM3PerS, 0, 1, "a flow from 0 to 1 m3/s");
         if (Require.given("durationsS", durationsS).isEmpty()) {
             throw new IllegalArgumentException("durationsS is empty; at least one duration is needed");
@@ -87,7 +97,7 @@ public record Soakaway(double lengthM, double widthM, double depthM, double void
         Check worst = null;
         for (Double duration : durationsS) {
             double time = Require.given("durationsS", duration);
-            double inflow = areaM2 * storm.depthMm(time) / 1000 + steadyM3PerS * time;
+            double inflow = areaM2 * Require.range("depthMm", depthMm.applyAsDouble(time), 0, 1e5, "a depth from 0 to 100000 mm") / 1000 + steadyM3PerS * time;
             double outflow = Math.min(inflow, halfSidesM2() * infiltrationMPerS * time);
             double needed = inflow - outflow;
             if (worst == null || needed > worst.neededM3()) {
