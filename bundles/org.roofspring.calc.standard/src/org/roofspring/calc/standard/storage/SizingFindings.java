@@ -65,6 +65,10 @@ public final class SizingFindings {
         answer.number("presentVolume", "Usable volume of the tanks as they are", present,
                 Step.of("S", "capacity above the outlets", "sum of capacity - dead volume", present,
                         Source.definition("sum over the tanks in use")));
+        Quantity asked = Quantity.ofSi(target.timeReliability(), Units.PERCENT);
+        answer.number("target", "Target: share of days met in full", asked, Step.of("R", "what the site aims at",
+                "as entered, or else the default of the model", asked, Source.definition("the target of the site"),
+                target.timeReliabilityInput()));
         requiredM3().ifPresent(volumeM3 -> required(answer, volumeM3, deadM3));
         answer.add("verdict", "Whether the tanks are large enough", verdict(reached));
         sequentPeak(answer);

@@ -50,8 +50,9 @@ final class SurfaceFindings {
                 .mapToDouble(roof -> roof.getPlanArea().si()).sum();
     }
 
-    /** @param volumesM3 usable volumes, rising */
-    void add(double[] volumesM3, BooleanSupplier cancelled) {
+    /** @param fromNoneM3 usable volumes, rising; the first is none at all and is left out */
+    void add(double[] fromNoneM3, BooleanSupplier cancelled) {
+        double[] volumesM3 = Arrays.copyOfRange(fromNoneM3, 1, fromNoneM3.length);
         if (presentM2 <= 0 || need.totalDemandM3() <= 0 || volumesM3[volumesM3.length - 1] <= 0) {
             return;
         }

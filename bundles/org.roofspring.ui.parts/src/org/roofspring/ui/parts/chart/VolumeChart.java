@@ -21,6 +21,7 @@ import org.eclipse.swtchart.ISeries;
 import org.eclipse.swtchart.LineStyle;
 import org.eclipse.swtchart.Range;
 import org.roofspring.quantity.Unit;
+import org.roofspring.ui.look.DateTicks;
 import org.roofspring.ui.look.Palette;
 
 /**

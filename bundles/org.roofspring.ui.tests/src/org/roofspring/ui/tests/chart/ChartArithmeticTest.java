@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Random;
 
 import org.junit.jupiter.api.Test;
-import org.roofspring.ui.parts.chart.DateTicks;
+import org.roofspring.ui.look.DateTicks;
 import org.roofspring.ui.parts.chart.TraceThinner;
 
 /** Thinning to pixels, and the marks of the time axis. */

@@ -1,4 +1,4 @@
-package org.roofspring.ui.parts.chart;
+package org.roofspring.ui.look;
 
 import java.time.LocalDate;
 import java.time.Period;
