@@ -46,9 +46,10 @@ final class SoakawayFindings {
         Soakaway pit = new Soakaway(siting.getSoakawayLength().si(), siting.getSoakawayWidth().si(),
                 siting.getSoakawayDepth().si(), voids, siting.getInfiltration().in(Units.MM_PER_H) * 1e-3 / 3600);
         double shortestS = storm.ratios().points().getFirst().durationS();
-        List<Double> durations = Soakaway.DURATIONS_S.stream()
-                .filter(time -> time >= shortestS && time <= DurationRatios.DAY_S).toList();
-        Soakaway.Check check = pit.check(water.peakM2(), storm::depthMm, drainM3PerS, durations);
+        List<Soakaway.Storm> storms = Soakaway.DURATIONS_S.stream()
+                .filter(time -> time >= shortestS && time <= DurationRatios.DAY_S)
+                .map(time -> new Soakaway.Storm(time, storm.depthMm(time))).toList();
+        Soakaway.Check check = pit.check(water.peakM2(), storms, drainM3PerS);
         AnswerBuilder answer = new AnswerBuilder(tank.getId());
         Quantity needed = Quantity.of(check.neededM3(), Units.M3);
         Quantity room = Quantity.of(check.roomM3(), Units.M3);

@@ -28,6 +28,23 @@ public sealed interface GutterSection permits HalfRoundSection, RectangularSecti
      */
     double firstMomentM3(double waterDepthM);
 
+    /** All of these at once, and how the perimeter grows: what a solver asks for at each trial depth. */
+    Wetted wetted(double waterDepthM);
+
+    /**
+     * A section at one depth of water.
+     *
+     * @param areaM2          as {@link GutterSection#areaM2}
+     * @param surfaceWidthM   as {@link GutterSection#surfaceWidthM}
+     * @param surfaceGrowth   of the surface width for each m of depth; at most 1e12
+     * @param perimeterM      as {@link GutterSection#wettedPerimeterM}
+     * @param perimeterGrowth of the perimeter for each m of depth; at most 1e12, where a round sole just begins to be wet
+     * @param firstMomentM3   as {@link GutterSection#firstMomentM3}
+     */
+    record Wetted(double areaM2, double surfaceWidthM, double surfaceGrowth, double perimeterM, double perimeterGrowth,
+            double firstMomentM3) {
+    }
+
     /** Area of flow with water at the brim [m2]. */
     default double fullAreaM2() {
         return areaM2(depthM());

@@ -10,6 +10,8 @@ import org.roofspring.drainage.internal.Require;
  * @param depthM from the lowest point to the brim, from 0.01 to 1 m
  */
 public record HalfRoundSection(double widthM, double depthM) implements GutterSection {
+    /** Growth of the perimeter where the surface has no width yet. */
+    private static final double STEEPEST = 1e12;
     /** Below this half-angle [rad] closed forms lose digits to cancellation, so their series are used. */
     private static final double SMALL_ANGLE = 0.2;
     /** Of {@code a - sin a cos a}, from the power 3 in steps of 2. */
@@ -99,11 +101,21 @@ public record HalfRoundSection(double widthM, double depthM) implements GutterSe
 
     @Override
     public double firstMomentM3(double waterDepthM) {
+        return wetted(waterDepthM).firstMomentM3();
+    }
+
+    @Override
+    public Wetted wetted(double waterDepthM) {
         Require.range("waterDepthM", waterDepthM, 0, depthM, "a depth from 0 to the brim");
         double angle = halfAngle(waterDepthM);
         double depth = roundDepth(waterDepthM);
         double area = roundArea(angle, depth);
         double wall = wallDepth(waterDepthM);
-        return roundMoment(angle, area, depth) + area * wall + widthM * wall * wall / 2;
+        double r = radiusM();
+        double half = Math.abs(halfSurface(depth, r));
+        return new Wetted(area + widthM * wall, 2 * half, wall > 0 ? 0 : Math.min(STEEPEST, 2 * (r - depth) / half),
+                2 * r * angle + 2 * wall,
+                wall > 0 ? 2 : Math.min(STEEPEST, 2 * r / half),
+                roundMoment(angle, area, depth) + area * wall + widthM * wall * wall / 2);
     }
 }

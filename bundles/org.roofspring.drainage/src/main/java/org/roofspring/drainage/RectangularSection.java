@@ -34,6 +34,12 @@ public record RectangularSection(double widthM, double depthM) implements Gutter
     }
 
     @Override
+    public Wetted wetted(double waterDepthM) {
+        return new Wetted(areaM2(waterDepthM), widthM, 0, widthM + 2 * waterDepthM, 2,
+                widthM * waterDepthM * waterDepthM / 2);
+    }
+
+    @Override
     public double firstMomentM3(double waterDepthM) {
         Require.range("waterDepthM", waterDepthM, 0, depthM, "a depth from 0 to the brim");
         return widthM * waterDepthM * waterDepthM / 2;

@@ -41,6 +41,12 @@ public record TrapezoidalSection(double widthM, double soleM, double depthM) imp
     }
 
     @Override
+    public Wetted wetted(double waterDepthM) {
+        return new Wetted(areaM2(waterDepthM), surfaceWidthM(waterDepthM), 2 * batter(), wettedPerimeterM(waterDepthM),
+                2 * Math.hypot(1, batter()), firstMomentM3(waterDepthM));
+    }
+
+    @Override
     public double firstMomentM3(double waterDepthM) {
         Require.range("waterDepthM", waterDepthM, 0, depthM, "a depth from 0 to the brim");
         return waterDepthM * waterDepthM * (soleM / 2 + batter() * waterDepthM / 3);

@@ -157,6 +157,9 @@ class NastyNumbersTest {
             return (BooleanSupplier) () -> false;
         }
         if (type == List.class) {
+            if (Arrays.toString(entry.getGenericParameterTypes()).contains(Soakaway.Storm.class.getName())) {
+                return List.of(new Soakaway.Storm(3600, 40));
+            }
             return entry.getDeclaringClass() == DurationRatios.class ? RATIOS.points()
                     : List.of(7.0, 8.0, 9.0, 10.0, number, 60.0);
         }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.function.DoubleUnaryOperator;
 import org.roofspring.drainage.Gutter;
+import org.roofspring.drainage.GutterSection;
 import org.roofspring.drainage.WaterSurface;
 import org.roofspring.drainage.WaterSurface.Control;
 import org.roofspring.drainage.WaterSurface.Station;
@@ -24,6 +24,12 @@ public final class SurfaceSolver {
     private static final double SCAN_START = 1e-6;
     /** Specific forces that differ by less than this share are the same but for rounding. */
     private static final double ROUNDING = 1e-12;
+    /** Relative accuracy of a depth. */
+    private static final double FINE = 1e-12;
+    private static final double LAST_STEP = 1e-9;
+    /** A trial keeps this share away from critical depth, where the surplus is level. */
+    private static final double APART = 1e-6;
+    private static final int MOST_TRIALS = 200;
     /** Share of a step in each of the two stages. */
     private static final double STAGE = 1 - Math.sqrt(0.5);
 
@@ -32,6 +38,8 @@ public final class SurfaceSolver {
     private final double length;
     private final double flow;
     private final double outletDepth;
+    private double lastFlow;
+    private double lastCritical;
 
     public SurfaceSolver(Gutter gutter, double flowM3PerS, double outletDepthM) {
         this.gutter = gutter;
@@ -39,6 +47,8 @@ public final class SurfaceSolver {
         this.length = gutter.lengthM();
         this.flow = flowM3PerS;
         this.outletDepth = outletDepthM;
+        this.lastFlow = flowM3PerS;
+        this.lastCritical = channel.criticalDepth(flowM3PerS);
     }
 
     public WaterSurface solve() {
@@ -219,24 +229,60 @@ public final class SurfaceSolver {
      */
     private double implicit(double distance, double step, double force, double guess, boolean slow) {
         double q = flowAt(distance);
-        double critical = channel.criticalDepth(q);
-        DoubleUnaryOperator surplus = depth -> channel.specificForce(depth, q) - step * channel.drive(depth, q) - force;
-        double atCritical = critical == 0 ? -force : surplus.applyAsDouble(critical);
+        double critical = critical(q);
+        double atCritical = critical == 0 ? -force : surplus(channel.wetted(critical), q, step) - force;
         if (atCritical > ROUNDING * force) {
             return Double.NaN;
         }
         if (atCritical >= 0) {
             return critical;
         }
-        if (slow) {
-            return Root.above(critical, Math.max(guess, 2 * critical),
-                    depth -> depth == critical ? atCritical : surplus.applyAsDouble(depth));
+        return onBranch(q, step, force, critical, guess, slow);
+    }
+
+    private double surplus(GutterSection.Wetted water, double q, double step) {
+        return Channel.specificForce(water, q) - step * channel.drive(water, q);
+    }
+
+    /** Critical depth, sought from that of the flow before, which is seldom far. */
+    private double critical(double q) {
+        if (q == 0) {
+            return 0;
         }
-        double shallow = critical / 2;
-        while (surplus.applyAsDouble(shallow) < 0) {
-            shallow /= 2;
+        lastCritical = channel.criticalDepth(q, lastCritical * Math.sqrt(q / lastFlow));
+        lastFlow = q;
+        return lastCritical;
+    }
+
+    /**
+     * Newton's method between bounds that close in, with halving where it would leave them. On either side of critical
+     * depth the surplus leads away from zero once only.
+     */
+    private double onBranch(double q, double step, double force, double critical, double guess, boolean slow) {
+        double below = critical;
+        double beyond = slow ? Double.POSITIVE_INFINITY : 0;
+        double depth = slow ? Math.max(guess, critical * (1 + APART)) : Math.min(guess, critical * (1 - APART));
+        for (int i = 0; i < MOST_TRIALS; i++) {
+            GutterSection.Wetted water = channel.wetted(depth);
+            double over = surplus(water, q, step) - force;
+            if (over < 0) {
+                below = depth;
+            } else {
+                beyond = depth;
+            }
+            double growth = Channel.specificForceGrowth(water, q) - step * channel.driveGrowth(water, q);
+            double next = depth - over / growth;
+            boolean within = slow ? next > below && next < beyond : next < below && next > beyond;
+            if (!within) {
+                next = beyond == Double.POSITIVE_INFINITY ? critical + 2 * (depth - critical) : (below + beyond) / 2;
+            }
+            // a step of Newton's this small leaves an error of about its square
+            if (over == 0 || Math.abs(next - depth) <= (within ? LAST_STEP : FINE) * depth) {
+                return over == 0 ? depth : next;
+            }
+            depth = next;
         }
-        return Root.between(shallow, critical, surplus);
+        throw new IllegalStateException("no depth for " + q + " m3/s in " + gutter);
     }
 
     private Station station(double distance, double depth) {

@@ -1,7 +1,6 @@
 package org.roofspring.drainage.siting;
 
 import java.util.List;
-import java.util.function.DoubleUnaryOperator;
 import org.roofspring.drainage.Source;
 import org.roofspring.drainage.intensity.IntensityRelation;
 import org.roofspring.drainage.internal.Require;
@@ -52,6 +51,19 @@ public record Soakaway(double lengthM, double widthM, double depthM, double void
         }
     }
 
+    /**
+     * A storm.
+     *
+     * @param durationS from 60 to 604800 s
+     * @param depthMm   from 0 to 100000 mm
+     */
+    public record Storm(double durationS, double depthMm) {
+        public Storm {
+            Require.range("durationS", durationS, 60, 604800, "a duration from 60 to 604800 s (1 minute to 7 days)");
+            Require.range("depthMm", depthMm, 0, 1e5, "a depth from 0 to 100000 mm");
+        }
+    }
+
     public Soakaway {
         Require.range("lengthM", lengthM, 0.2, 100, "a length from 0.2 to 100 m");
         Require.range("widthM", widthM, 0.2, 100, "a width from 0.2 to 100 m");
@@ -79,25 +91,26 @@ public record Soakaway(double lengthM, double widthM, double depthM, double void
      * @param durationsS   to try, each from 60 to 604800 s, at least one
      */
     public Check check(double areaM2, IntensityRelation storm, double steadyM3PerS, List<Double> durationsS) {
-        return check(areaM2, Require.given("storm", storm)::depthMm, steadyM3PerS, durationsS);
+        Require.given("storm", storm);
+        return check(areaM2, Require.given("durationsS", durationsS).stream().map(time -> Require.given("durationsS", time))
+                .map(time -> new Storm(time, storm.depthMm(time))).toList(), steadyM3PerS);
     }
 
     /**
-     * The same with the depth of the design storm given by any rule.
+     * The same with storms of the design return period from any rule.
      *
-     * @param depthMm of the wettest time of a length [s] that is one of {@code durationsS}; zero or more
+     * @param storms to try, at least one
      */
-    public Check check(double areaM2, DoubleUnaryOperator depthMm, double steadyM3PerS, List<Double> durationsS) {
+    public Check check(double areaM2, List<Storm> storms, double steadyM3PerS) {
         Require.range("areaM2", areaM2, 0, 1e6, "a roof area from 0 to 1000000 m2");
-        Require.given("depthMm", depthMm);
         Require.range("steadyM3PerS", steadyM3PerS, 0, 1, "a flow from 0 to 1 m3/s");
-        if (Require.given("durationsS", durationsS).isEmpty()) {
-            throw new IllegalArgumentException("durationsS is empty; at least one duration is needed");
+        if (Require.given("storms", storms).isEmpty()) {
+            throw new IllegalArgumentException("there is no storm; at least one duration is needed");
         }
         Check worst = null;
-        for (Double duration : durationsS) {
-            double time = Require.given("durationsS", duration);
-            double inflow = areaM2 * Require.range("depthMm", depthMm.applyAsDouble(time), 0, 1e5, "a depth from 0 to 100000 mm") / 1000 + steadyM3PerS * time;
+        for (Storm storm : storms) {
+            double time = Require.given("storms", storm).durationS();
+            double inflow = areaM2 * storm.depthMm() / 1000 + steadyM3PerS * time;
             double outflow = Math.min(inflow, halfSidesM2() * infiltrationMPerS * time);
             double needed = inflow - outflow;
             if (worst == null || needed > worst.neededM3()) {
