@@ -38,9 +38,11 @@ final class HeatGridPainter {
                     + " cells does not fit on " + width + " by " + height + " points");
         }
         scale(shapes, scale, grid.unit(), left);
+        int every = (int) Math.max(1, Math.ceil((TEXT + 1) / cellHeight));
         for (int r = 0; r < grid.rows().size(); r++) {
             double y = top + r * cellHeight;
-            label(shapes, left - 4, y + cellHeight / 2 + TEXT * 0.35, grid.rows().get(r), Shape.Anchor.END);
+            String name = r % every == 0 ? grid.rows().get(r) : "";
+            label(shapes, left - 4, y + cellHeight / 2 + TEXT * 0.35, name, Shape.Anchor.END);
             for (int c = 0; c < grid.columns().size(); c++) {
                 double value = grid.values()[r][c];
                 if (Double.isFinite(value)) {
@@ -81,6 +83,9 @@ final class HeatGridPainter {
     }
 
     private static void label(List<Shape> shapes, double x, double y, String text, Shape.Anchor anchor) {
+        if (text.isEmpty()) {
+            return;
+        }
         shapes.add(new Shape.Text(new Point(x, y), text, TEXT, Typeface.REGULAR, Colours.INK, anchor, 0));
     }
 }
