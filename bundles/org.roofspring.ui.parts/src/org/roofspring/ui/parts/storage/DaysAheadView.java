@@ -63,7 +63,7 @@ public final class DaysAheadView extends StudyView {
     String summary(SiteSession session, Outcome.Completed outcome, Figures figures) {
         Found found = new Found(outcome, figures);
         return found.words("volumeToday").map(volume -> volume + " in the tanks.  ").orElse("")
-                + "Days of water left: " + left(found, "daysLeftCautious") + " (1 year in 10 has no more), "
+                + "Days of water left: " + left(found, "daysLeftCautious") + " (1 year in 10), "
                 + left(found, "daysLeftMiddle") + " (half), " + left(found, "daysLeftHopeful") + " (9 in 10).  "
                 + found.words("chanceDry").map(chance -> "Chance of going short within a year: " + chance).orElse("");
     }

@@ -17,8 +17,11 @@ final class FanPlot extends Plot {
     private static final RGB FAN = new RGB(0xc4, 0xdc, 0xee);
     private static final RGB CHANCE = new RGB(0xf3, 0xd9, 0xb8);
     private static final double SHARE_OF_FAN = 0.62;
+    private static final int GAP = 6;
+    private static final String BAND = "1 year in 10 to 9 in 10 have no more";
+    private static final String MIDDLE = "half of the years have no more";
     private static final List<String> LEFT = List.of("daysLeftCautious", "daysLeftMiddle", "daysLeftHopeful");
-    private static final List<String> LEFT_WORDS = List.of("1 in 10", "half", "9 in 10");
+    private static final List<String> LEFT_WORDS = List.of("1 year in 10", "half", "9 in 10");
 
     /** Days that the water lasts in a share of the years. */
     private record Lasting(int days, String label) {
@@ -84,12 +87,13 @@ final class FanPlot extends Plot {
                 Math.max(1e-9, 1.05 * figures.number(most, ahead.high().unit())), figures.format());
         Axis percent = Axis.linear(figures.title("Gone short", Units.PERCENT), 0, 100, figures.format());
         int gap = pen.height();
-        int room = area.height - PlotFrame.below(pen) - gap - pen.height() / 2;
+        int room = area.height - PlotFrame.below(pen) - gap - pen.height() - GAP;
         int fanHeight = (int) (room * SHARE_OF_FAN);
         int left = Math.max(PlotFrame.leftOf(pen, volume, fanHeight),
                 PlotFrame.leftOf(pen, percent, room - fanHeight));
         int width = area.width - left - 2 * pen.height();
-        Rectangle upper = new Rectangle(area.x + left, area.y + pen.height() / 2, width, fanHeight);
+        Rectangle upper = new Rectangle(area.x + left, area.y + pen.height() + GAP, width, fanHeight);
+        key(pen, upper.x, area.y - GAP);
         Rectangle lower = new Rectangle(upper.x, upper.y + fanHeight + gap, width, room - fanHeight);
         fan = PlotFrame.draw(pen, upper, across, volume, true, false);
         chance = PlotFrame.draw(pen, lower, across, percent, true, true);
@@ -111,17 +115,18 @@ final class FanPlot extends Plot {
         pen.line(1, low);
         pen.line(1, high);
         pen.line(3, points(fan, ahead.middle()));
-        LabelPlacer labels = new LabelPlacer(pen, fan.inner());
-        int day = ahead.days() * 11 / 20;
-        name(pen, labels, "9 years in 10 have no more", ahead.high(), day, -1);
-        name(pen, labels, "half of the years", ahead.middle(), day, -1);
-        name(pen, labels, "1 year in 10 has no more", ahead.low(), day, 1);
     }
 
-    private void name(Pen pen, LabelPlacer labels, String words, Daily series, int day, int side) {
-        pen.ink(pen.palette().label());
-        int y = fan.y(shown(series, day));
-        labels.put(words, fan.x(day + 0.5), y + side * pen.height());
+    /** What band and line stand for. */
+    private static void key(Pen pen, int x, int y) {
+        int side = pen.height() - 4;
+        pen.ink(FAN).fill(new Rectangle(x, y + 2, 2 * side, side));
+        pen.ink(pen.palette().water()).line(x, y + 2, x + 2 * side, y + 2);
+        pen.line(x, y + 2 + side, x + 2 * side, y + 2 + side);
+        pen.ink(pen.palette().label()).text(BAND, x + 2 * side + GAP, y);
+        int next = x + 2 * side + 3 * GAP + pen.size(BAND).x;
+        pen.ink(pen.palette().water()).line(3, next, y + pen.height() / 2, next + 2 * side, y + pen.height() / 2);
+        pen.ink(pen.palette().label()).text(MIDDLE, next + 2 * side + GAP, y);
     }
 
     /** A line over its filled area. */

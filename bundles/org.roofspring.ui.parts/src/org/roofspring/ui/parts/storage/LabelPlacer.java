@@ -8,7 +8,9 @@ import org.eclipse.swt.graphics.Rectangle;
 
 /** Puts words beside marks where they cover neither each other nor another mark. */
 final class LabelPlacer {
-    private static final int GAP = 6;
+    private static final int GAP = 8;
+    /** So many of the places tried touch the mark. */
+    private static final int BESIDE = 8;
 
     private final Pen pen;
     private final Rectangle bounds;
@@ -25,19 +27,29 @@ final class LabelPlacer {
         taken.add(area);
     }
 
-    /** Writes words beside a point, in the ink of the pen; leaves them out where there is no room. */
+    /**
+     * Writes words beside a point, in the ink of the pen, with a line to it where they stand away from it; leaves them
+     * out where there is no room.
+     */
     void put(String words, int x, int y) {
         Point size = pen.size(words);
-        int middle = y - size.y / 2;
-        int[][] tries = { { x + GAP, middle }, { x - GAP - size.x, middle }, { x - size.x / 2, y - size.y - GAP },
-            { x - size.x / 2, y + GAP }, { x + GAP, y + GAP }, { x - GAP - size.x, y + GAP },
-            { x + GAP, y - size.y - GAP }, { x - GAP - size.x, y - size.y - GAP }, { x + GAP, y + size.y + GAP },
-            { x + GAP, y + 2 * size.y + GAP }, { x - GAP - size.x, y + size.y + GAP } };
-        for (int[] at : tries) {
-            Rectangle area = new Rectangle(at[0], at[1], size.x, size.y);
+        int right = x + GAP;
+        int left = x - GAP - size.x;
+        int middle = x - size.x / 2;
+        int[][] tries = { { right, y - size.y / 2 }, { left, y - size.y / 2 }, { middle, y - size.y - GAP },
+            { middle, y + GAP }, { right, y - size.y - GAP }, { left, y - size.y - GAP }, { right, y + GAP },
+            { left, y + GAP }, { middle, y - 2 * size.y - GAP }, { right, y - 2 * size.y - GAP },
+            { left, y - 2 * size.y - GAP }, { middle, y + 2 * size.y }, { right, y + 2 * size.y },
+            { left, y + 2 * size.y }, { right, y + 3 * size.y }, { left, y + 3 * size.y } };
+        for (int i = 0; i < tries.length; i++) {
+            Rectangle area = new Rectangle(tries[i][0], tries[i][1], size.x, size.y);
             boolean inside = bounds.contains(area.x, area.y)
                     && bounds.contains(area.x + area.width - 1, area.y + area.height - 1);
             if (inside && taken.stream().noneMatch(area::intersects)) {
+                if (i >= BESIDE) {
+                    pen.line(x, y, Math.clamp(x, area.x, area.x + area.width),
+                            area.y > y ? area.y : area.y + area.height);
+                }
                 pen.text(words, area.x, area.y);
                 taken.add(area);
                 return;

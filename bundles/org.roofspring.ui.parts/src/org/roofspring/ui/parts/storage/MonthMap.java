@@ -21,6 +21,8 @@ final class MonthMap extends Plot {
     private static final int MONTHS = 12;
     private static final int LEGEND = 22;
     private static final int GAP = 6;
+    private static final String SUPPLIED = "all supplied";
+    private static final String NO_DEMAND = "no demand";
     private static final RGB NONE_MISSING = new RGB(0xe8, 0xee, 0xf2);
 
     /** A month of the record; the share is null where nothing was asked for. */
@@ -89,7 +91,7 @@ final class MonthMap extends Plot {
         }
         int left = pen.size("9999").x + pen.height() + 2 * GAP;
         int right = LEGEND + pen.size("100").x + pen.height() + 4 * GAP;
-        int below = 3 * pen.height() + 3 * GAP;
+        int below = 2 * pen.height() + GAP;
         map = new Rectangle(area.x + left, area.y, Math.max(MONTHS, area.width - left - right),
                 Math.max(rows(), area.height - below));
         for (int row = 0; row < rows(); row++) {
@@ -102,7 +104,9 @@ final class MonthMap extends Plot {
         }
         labels(pen, area);
         legend(pen, new Rectangle(map.x + map.width + 3 * GAP, map.y, LEGEND, map.height));
-        key(pen, map.x, area.y + area.height - pen.height());
+        key(pen, map.x + map.width, area.y + area.height - pen.height());
+        pen.centred("Month", map.x + map.width / 2, area.y + area.height - pen.height(), map.x,
+                map.x + map.width - keyWidth(pen) - GAP);
     }
 
     private static void cell(Pen pen, Rectangle bounds, Cell cell) {
@@ -140,28 +144,36 @@ final class MonthMap extends Plot {
             pen.centred(Month.of(column + 1).getDisplayName(style, Locale.ENGLISH), bounds.x + bounds.width / 2,
                     map.y + map.height + 2, 0, Integer.MAX_VALUE);
         }
-        pen.centred("Month", map.x + map.width / 2, map.y + map.height + 2 + pen.height(), 0, Integer.MAX_VALUE);
     }
 
     /** The scale of colours, with its unit. */
     private void legend(Pen pen, Rectangle bar) {
-        Axis axis = Axis.linear(figures.title("Not supplied, of the month's demand", Units.PERCENT), 0, 100,
+        Axis axis = Axis.linear(figures.title("Not supplied", Units.PERCENT), 0, 100,
                 figures.format());
         Legend.draw(pen, bar, axis, Ramp.SHORTAGE);
     }
 
-    /** What is not on the scale. */
-    private static void key(Pen pen, int x, int y) {
-        int side = pen.height() - 4;
+    private static int keyWidth(Pen pen) {
+        return pen.size(SUPPLIED + NO_DEMAND).x + 2 * side(pen) + 5 * GAP;
+    }
+
+    private static int side(Pen pen) {
+        return pen.height() - 4;
+    }
+
+    /** What is not on the scale, ended at the right end. */
+    private static void key(Pen pen, int end, int y) {
+        int side = side(pen);
+        int x = end - keyWidth(pen);
         Rectangle box = new Rectangle(x, y + 2, side, side);
         pen.ink(NONE_MISSING).fill(box);
-        pen.ink(pen.palette().line()).frame(box);
-        pen.ink(pen.palette().label()).text("all supplied", x + side + GAP, y);
-        int next = x + side + 4 * GAP + pen.size("all supplied").x;
+        pen.ink(pen.palette().muted()).frame(box);
+        pen.ink(pen.palette().label()).text(SUPPLIED, x + side + GAP, y);
+        int next = x + side + 4 * GAP + pen.size(SUPPLIED).x;
         Rectangle hatched = new Rectangle(next, y + 2, side, side);
-        pen.ink(pen.palette().line()).hatch(hatched);
+        pen.ink(pen.palette().muted()).hatch(hatched);
         pen.frame(hatched);
-        pen.ink(pen.palette().label()).text("no demand", next + side + GAP, y);
+        pen.ink(pen.palette().label()).text(NO_DEMAND, next + side + GAP, y);
     }
 
     @Override

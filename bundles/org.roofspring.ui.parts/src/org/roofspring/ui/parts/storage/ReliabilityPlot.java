@@ -123,12 +123,14 @@ final class ReliabilityPlot extends Plot {
         Axis up = Axis.linear(figures.title("Days met in full", Units.PERCENT), 0, 100, figures.format());
         Axis across = Axis.linear(figures.title("Usable volume", volumeUnit), 0,
                 Math.max(volumes[volumes.length - 1], Double.MIN_NORMAL), figures.format());
-        int height = area.height - PlotFrame.below(pen) - pen.height() / 2;
+        // marks crowd near the whole, so that there is room for their names above it
+        int above = 2 * pen.height() + pen.height() / 2;
+        int height = area.height - PlotFrame.below(pen) - above;
         int left = PlotFrame.leftOf(pen, up, height);
-        frame = PlotFrame.draw(pen, new Rectangle(area.x + left, area.y + pen.height() / 2,
-                area.width - left - 2 * pen.height(), height), across, up, true, true);
+        frame = PlotFrame.draw(pen, new Rectangle(area.x + left, area.y + above, area.width - left - 2 * pen.height(),
+                height), across, up, true, true);
         Rectangle inner = frame.inner();
-        LabelPlacer labels = new LabelPlacer(pen, inner);
+        LabelPlacer labels = new LabelPlacer(pen, new Rectangle(inner.x, area.y, inner.width, above + height));
         int[] points = new int[2 * volumes.length];
         for (int i = 0; i < volumes.length; i++) {
             points[2 * i] = frame.x(volumes[i]);
@@ -164,8 +166,8 @@ final class ReliabilityPlot extends Plot {
             int top = frame.y(percent(high.get()));
             int bottom = frame.y(percent(low.get()));
             pen.ink(pen.palette().label()).line(2, x, top, x, bottom);
-            pen.line(2, x - 5, top, x + 5, top);
-            pen.line(2, x - 5, bottom, x + 5, bottom);
+            pen.line(2, x - 8, top, x + 8, top);
+            pen.line(2, x - 8, bottom, x + 8, bottom);
         }
     }
 

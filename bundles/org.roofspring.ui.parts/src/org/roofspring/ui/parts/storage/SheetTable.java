@@ -81,7 +81,8 @@ final class SheetTable {
         for (int i = 0; i < sheet.columns(); i++) {
             TableColumn column = new TableColumn(table, sheet.numeric(i) ? SWT.RIGHT : SWT.LEFT);
             column.setText(sheet.heading(i));
-            int width = gc.textExtent(sheet.heading(i)).x;
+            // headings are set in bold
+            int width = gc.textExtent(sheet.heading(i)).x * 6 / 5;
             for (int row = 0; row < Math.min(ROWS_FOR_WIDTH, sheet.rows()); row++) {
                 width = Math.max(width, gc.textExtent(sheet.text(row, i)).x);
             }

@@ -39,7 +39,10 @@ import org.roofspring.ui.session.SiteSession;
  * old ones stay in grey, marked as out of date; they also stay, so marked, when the edited design has no answer.
  */
 public abstract class StudyView extends SessionView {
+    private static final int MARGIN = 8;
+    private static final int SPACING = 8;
     private static final String HINT = "Point at a value to read it; click it for its workings.";
+    private static final String TABLE_HINT = "Select a row for the workings; double-click to bring them up.";
 
     /**
      * What can be chosen to be seen.
@@ -85,15 +88,17 @@ public abstract class StudyView extends SessionView {
     @Override
     protected void createContent(Composite parent) {
         Composite line = new Composite(parent, SWT.NONE);
-        GridLayoutFactory.swtDefaults().numColumns(2).margins(8, 3).applyTo(line);
+        GridLayoutFactory.swtDefaults().numColumns(2).margins(MARGIN, 3).spacing(SPACING, 0).applyTo(line);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(line);
         choice = new Combo(line, SWT.READ_ONLY | SWT.DROP_DOWN);
         choice.setToolTipText("What is shown");
         choice.addListener(SWT.Selection, event -> choose(choice.getText()));
         GridDataFactory.swtDefaults().exclude(true).applyTo(choice);
         choice.setVisible(false);
-        state = new Label(line, SWT.NONE);
-        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(state);
+        state = new Label(line, SWT.WRAP);
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(100, SWT.DEFAULT)
+                .applyTo(state);
+        parent.addListener(SWT.Resize, event -> fit());
         stack = new Composite(parent, SWT.NONE);
         stack.setLayout(new StackLayout());
         GridDataFactory.fillDefaults().grab(true, true).applyTo(stack);
@@ -175,7 +180,7 @@ public abstract class StudyView extends SessionView {
             choice.setItems(titles.toArray(String[]::new));
             ((GridData) choice.getLayoutData()).exclude = titles.size() < 2;
             choice.setVisible(titles.size() >= 2);
-            choice.getParent().layout();
+            fit();
         }
         if (!titles.contains(chosen)) {
             chosen = titles.isEmpty() ? null : titles.getFirst();
@@ -217,18 +222,33 @@ public abstract class StudyView extends SessionView {
         String text = words.replace("&", "&&");
         if (!text.equals(state.getText())) {
             state.setText(text);
-            state.setToolTipText(words);
+            fit();
         }
         state.setForeground(stale ? Palette.of(state).warning() : Palette.of(state).muted());
     }
 
+    /** Gives the summary as many lines as it needs in the width there is. */
+    private void fit() {
+        Composite line = state.getParent();
+        Composite parent = line.getParent();
+        int beside = choice.getVisible() ? choice.computeSize(SWT.DEFAULT, SWT.DEFAULT).x + SPACING : 0;
+        ((GridData) state.getLayoutData()).widthHint = Math.max(100,
+                parent.getClientArea().width - 2 * MARGIN - beside);
+        line.requestLayout();
+        parent.layout(new Control[] { state, choice });
+    }
+
     private void read(String words) {
-        String text = words == null ? HINT : words.replace("&", "&&");
+        String text = words == null ? tableShown() ? TABLE_HINT : HINT : words.replace("&", "&&");
         if (!text.equals(reading.getText())) {
             reading.setText(text);
             reading.setToolTipText(text);
             canvas.control().setToolTipText(words);
         }
+    }
+
+    private boolean tableShown() {
+        return ((StackLayout) stack.getLayout()).topControl == table.control();
     }
 
     private void select(FindingKey finding) {

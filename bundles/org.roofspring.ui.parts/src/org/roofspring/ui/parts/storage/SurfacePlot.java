@@ -172,9 +172,10 @@ final class SurfacePlot extends Plot {
             int y = tank == tanks.length ? column.y : bounds(roof, tanks.length - 1 - tank).y
                     + bounds(roof, tanks.length - 1 - tank).height;
             if (tank < tanks.length || !points.isEmpty()) {
+                if (points.isEmpty()) {
+                    points.addAll(List.of(column.x, column.y));
+                }
                 points.addAll(List.of(column.x, y, column.x + column.width, y));
-            } else {
-                points.clear();
             }
         }
         if (points.isEmpty()) {
@@ -188,8 +189,7 @@ final class SurfacePlot extends Plot {
         }
         target.ifPresent(share -> {
             pen.ink(WHITE);
-            int at = line.length / 4 * 2;
-            labels.put("target " + figures.words(share), line[at] + 2 * pen.height(), line[at + 1] - 2 * pen.height());
+            labels.put("target " + figures.words(share), line[line.length - 2], line[line.length - 1]);
         });
     }
 
