@@ -1,0 +1,2 @@
+/** Writing a report as one HTML file. */
+package org.roofspring.report.internal.html;

@@ -1,0 +1,2 @@
+/** Shared by the writers of reports. */
+package org.roofspring.report.internal;
