@@ -20,6 +20,8 @@ import org.roofspring.calc.engine.LiveSite;
 import org.roofspring.site.Ids;
 import org.roofspring.site.Site;
 import org.roofspring.site.SiteFactory;
+import org.roofspring.site.io.FileState;
+import org.roofspring.site.io.Loaded;
 import org.roofspring.site.io.SiteFileException;
 import org.roofspring.site.io.SiteFiles;
 import org.roofspring.ui.internal.DisplayThread;
@@ -63,7 +65,8 @@ public final class SessionService {
                 return session;
             }
         }
-        return add(SiteFiles.load(path), path);
+        Loaded loaded = SiteFiles.open(path);
+        return add(loaded.site(), path, loaded.state());
     }
 
     /** Begins a new site that has no file yet. */
@@ -71,11 +74,11 @@ public final class SessionService {
         Site site = SiteFactory.eINSTANCE.createSite();
         site.setName("New site");
         Ids.assignMissing(site);
-        return add(site, null);
+        return add(site, null, FileState.NONE);
     }
 
-    private SiteSession add(Site site, Path file) {
-        SiteSession session = new SiteSession(this, site, file);
+    private SiteSession add(Site site, Path file, FileState onDisk) {
+        SiteSession session = new SiteSession(this, site, file, onDisk);
         sessions.add(session);
         fire(session, Aspect.OPENED);
         return session;

@@ -22,6 +22,9 @@ import org.roofspring.site.Site;
 import org.roofspring.site.edit.SiteCommand;
 import org.roofspring.site.edit.SiteCommandStack;
 import org.roofspring.site.edit.SiteEdits;
+import org.roofspring.site.io.FileState;
+import org.roofspring.site.io.Saved;
+import org.roofspring.site.io.SiteChangedException;
 import org.roofspring.site.io.SiteFileException;
 import org.roofspring.site.io.SiteFiles;
 import org.roofspring.ui.field.DisplayUnits;
@@ -40,16 +43,19 @@ public final class SiteSession {
     private final List<Runnable> pendingInput = new CopyOnWriteArrayList<>();
     private final CommandStackListener commandListener = this::commandDone;
     private Path file;
+    /** What the file held when it was last read or written here. */
+    private FileState onDisk;
     private SiteSelection selection;
     /** Elements by identifier; made when first asked for after an edit. */
     private Map<String, Element> byId;
     private boolean wasDirty;
     private boolean closed;
 
-    SiteSession(SessionService owner, Site site, Path file) {
+    SiteSession(SessionService owner, Site site, Path file, FileState onDisk) {
         this.owner = owner;
         this.site = site;
         this.file = file;
+        this.onDisk = onDisk;
         this.edits = new SiteEdits(site, commands);
         this.selection = new SiteSelection(site, null, null, null);
         this.live = owner.follow(site, () -> this.file == null ? null : this.file.getParent());
@@ -134,36 +140,53 @@ public final class SiteSession {
     /**
      * Saves to the file of this session. What can be undone is kept.
      *
+     * @return sentences that the person should read about where it was saved; mostly none
+     * @throws SiteChangedException  when another program has changed the file; see {@link #saveOver()}
      * @throws SiteFileException     when the file cannot be written
      * @throws IllegalStateException while there is no file
      */
-    public void save() throws SiteFileException {
-        if (file == null) {
-            throw new IllegalStateException("the site has no file yet");
-        }
+    public List<String> save() throws SiteFileException {
         takeOverInput();
-        SiteFiles.save(site, file);
-        commands.saveIsDone();
-        wasDirty = false;
-        fire(Aspect.FILE);
+        return saved(SiteFiles.save(site, requireFile(), onDisk));
     }
 
     /**
-     * Saves to another file, which is this session's from then on.
+     * As {@link #save()}, and replaces what another program has written there; that stays beside it as the previous
+     * version.
+     */
+    public List<String> saveOver() throws SiteFileException {
+        takeOverInput();
+        return saved(SiteFiles.save(site, requireFile()));
+    }
+
+    private Path requireFile() {
+        return file().orElseThrow(() -> new IllegalStateException("the site has no file yet"));
+    }
+
+    /**
+     * Saves to another file, which is this session's from then on. What that file held stays beside it.
      *
+     * @return as {@link #save()}
      * @throws SiteFileException when the file cannot be written; then nothing has changed
      */
-    public void saveAs(Path newFile) throws SiteFileException {
+    public List<String> saveAs(Path newFile) throws SiteFileException {
         takeOverInput();
-        SiteFiles.save(site, newFile);
+        Saved saved = SiteFiles.save(site, newFile);
         boolean moved = file == null || !Objects.equals(newFile.toAbsolutePath().getParent(), file.getParent());
         file = newFile.toAbsolutePath().normalize();
-        commands.saveIsDone();
-        wasDirty = false;
-        fire(Aspect.FILE);
+        saved(saved);
         if (moved) {
             live.recalculateAll();
         }
+        return saved.messages();
+    }
+
+    private List<String> saved(Saved saved) {
+        onDisk = saved.state();
+        commands.saveIsDone();
+        wasDirty = false;
+        fire(Aspect.FILE);
+        return saved.messages();
     }
 
     /** Registers something that can hold input that was typed but not taken over yet, such as a field with the focus. */

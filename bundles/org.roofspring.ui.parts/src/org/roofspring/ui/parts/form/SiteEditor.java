@@ -1,6 +1,7 @@
 package org.roofspring.ui.parts.form;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.core.runtime.IProgressMonitor;
@@ -14,7 +15,9 @@ import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IEditorSite;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.part.EditorPart;
+import org.roofspring.site.io.SiteChangedException;
 import org.roofspring.site.io.SiteFileException;
+import org.roofspring.site.io.SiteFiles;
 import org.roofspring.ui.part.Sessions;
 import org.roofspring.ui.part.SiteEditorInput;
 import org.roofspring.ui.session.Aspect;
@@ -77,12 +80,8 @@ public final class SiteEditor extends EditorPart {
             monitor.setCanceled(session.dirty());
             return;
         }
-        try {
-            session.save();
-        } catch (SiteFileException e) {
-            monitor.setCanceled(true);
-            MessageDialog.openError(getSite().getShell(), "This site cannot be saved", e.getMessage());
-        }
+        attempt(session::save);
+        monitor.setCanceled(session.dirty());
     }
 
     @Override
@@ -92,13 +91,36 @@ public final class SiteEditor extends EditorPart {
 
     @Override
     public void doSaveAs() {
-        askForFile().ifPresent(file -> {
-            try {
-                session.saveAs(file);
-            } catch (SiteFileException e) {
-                MessageDialog.openError(getSite().getShell(), "This site cannot be saved", e.getMessage());
+        askForFile().ifPresent(file -> attempt(() -> session.saveAs(file)));
+    }
+
+    /** A way to save; gives sentences to show. */
+    private interface Save {
+        List<String> run() throws SiteFileException;
+    }
+
+    private void attempt(Save save) {
+        try {
+            String messages = String.join(" ", save.run());
+            getEditorSite().getActionBars().getStatusLineManager().setMessage(messages.isEmpty() ? null : messages);
+        } catch (SiteChangedException e) {
+            askAboutChanged(e.getMessage());
+        } catch (SiteFileException e) {
+            MessageDialog.openError(getSite().getShell(), "This site cannot be saved", e.getMessage());
+        }
+    }
+
+    private void askAboutChanged(String message) {
+        Path previous = SiteFiles.previousVersion(session.file().orElseThrow()).getFileName();
+        switch (MessageDialog.open(MessageDialog.QUESTION, getSite().getShell(), "The file was changed elsewhere",
+                message + ". You can save under another name and compare, or replace it; what it holds now is then kept"
+                        + " as " + previous + ".", SWT.NONE, "Save as\u2026", "Replace", "Cancel")) {
+            case 0 -> doSaveAs();
+            case 1 -> attempt(session::saveOver);
+            default -> {
+                // nothing is saved, and the site stays open with its edits
             }
-        });
+        }
     }
 
     private Optional<Path> askForFile() {

@@ -28,6 +28,7 @@ import org.roofspring.site.Roof;
 import org.roofspring.site.Site;
 import org.roofspring.site.SiteFactory;
 import org.roofspring.site.SitePackage;
+import org.roofspring.site.io.SiteChangedException;
 import org.roofspring.site.io.SiteFileException;
 import org.roofspring.site.io.SiteFiles;
 import org.roofspring.ui.session.Aspect;
@@ -194,6 +195,25 @@ class SessionOsgiTest {
         assertThrows(SiteFileException.class, () -> session.saveAs(folder.resolve("no-such-folder").resolve("x.site")));
         assertTrue(session.dirty());
         assertEquals(file.toAbsolutePath().normalize(), session.file().orElseThrow());
+    }
+
+    @Test
+    void aFileThatAnotherProgramChangedIsReplacedOnlyWhenTold() throws Exception {
+        Path file = file("changed");
+        SiteSession session = sessions.open(file);
+        addTap(session);
+        String foreign = Files.readString(file).replace("Roof", "Barn");
+        Files.writeString(file, foreign);
+        String message = assertThrows(SiteChangedException.class, session::save).getMessage();
+        assertTrue(message.contains("was changed by another program since it was opened here"), message);
+        assertEquals(foreign, Files.readString(file));
+        assertTrue(session.dirty());
+        assertEquals(List.of(), session.saveOver());
+        assertEquals(1, SiteFiles.load(file).getTaps().size());
+        assertEquals(foreign, Files.readString(SiteFiles.previousVersion(file)));
+        addTap(session);
+        session.save();
+        assertFalse(session.dirty(), "what was written here is no change by another program");
     }
 
     @Test

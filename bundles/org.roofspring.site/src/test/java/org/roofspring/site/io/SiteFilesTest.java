@@ -386,7 +386,7 @@ class SiteFilesTest {
                 old.removeAttribute("surface");
             }
         };
-        Site migrated = new SiteReader(2, List.of(renames)).read(file, SiteFiles.newResourceSet());
+        Site migrated = new SiteReader(2, List.of(renames)).read(file, SiteFiles.newResourceSet()).site();
         assertEquals(Quantity.of(80, Units.M2), migrated.getRoofs().get(0).getPlanArea());
         assertEquals(2, migrated.getSchemaVersion());
         assertThrows(SiteFileException.class, () -> SiteFiles.load(file), "the feature is unknown without migration");

@@ -23,6 +23,8 @@ import org.eclipse.emf.ecore.resource.ResourceSet;
 import org.eclipse.emf.ecore.resource.URIConverter;
 import org.eclipse.emf.ecore.xmi.impl.XMIResourceImpl;
 import org.roofspring.site.Site;
+import org.roofspring.site.io.FileState;
+import org.roofspring.site.io.Loaded;
 import org.roofspring.site.io.SiteFileException;
 import org.w3c.dom.Document;
 import org.xml.sax.InputSource;
@@ -43,14 +45,16 @@ public final class SiteReader {
     }
 
     /** Reads the file into a new resource of the set; on failure the set is as it was. */
-    public Site read(Path file, ResourceSet resources) throws SiteFileException {
+    public Loaded read(Path file, ResourceSet resources) throws SiteFileException {
         String name = file.toString();
-        String text = XmlText.decode(name, bytes(file));
+        byte[] bytes = bytes(file);
+        String text = XmlText.decode(name, bytes);
         int version = new XmlGuard(name, schema).check(text);
         if (version < schema) {
             text = migrate(name, text, version);
         }
-        return parse(name, text, URI.createFileURI(file.toAbsolutePath().toString()), resources);
+        Site site = parse(name, text, URI.createFileURI(file.toAbsolutePath().toString()), resources);
+        return new Loaded(site, FileState.of(bytes));
     }
 
     private static byte[] bytes(Path file) throws SiteFileException {

@@ -5,6 +5,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.Locale;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -59,15 +60,8 @@ final class XmlGuard {
 
     /** Returns the schema version that the file says it has. */
     int check(String text) throws SiteFileException {
-        XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
-        factory.setProperty(XMLInputFactory.IS_NAMESPACE_AWARE, true);
-        factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-        factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-        factory.setXMLResolver((publicId, systemId, base, namespace) -> {
-            throw new XMLStreamException("it points to another file");
-        });
         try {
-            reader = factory.createXMLStreamReader(new StringReader(text));
+            reader = reader(text);
             try {
                 return scan();
             } finally {
@@ -76,6 +70,33 @@ final class XmlGuard {
         } catch (XMLStreamException e) {
             throw new SiteFileException(at(e.getLocation()) + "the XML is broken or cut off here ("
                     + parserMessage(e) + ")", e);
+        }
+    }
+
+    private static XMLStreamReader reader(String text) throws XMLStreamException {
+        XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
+        factory.setProperty(XMLInputFactory.IS_NAMESPACE_AWARE, true);
+        factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+        factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+        factory.setXMLResolver((publicId, systemId, base, namespace) -> {
+            throw new XMLStreamException("it points to another file");
+        });
+        return factory.createXMLStreamReader(new StringReader(text));
+    }
+
+    /** The schema that a content says it has, however broken the rest of it is; empty when it is no site file. */
+    static OptionalInt schemaOf(byte[] content) {
+        XmlGuard guard = new XmlGuard("", Integer.MAX_VALUE);
+        try {
+            guard.reader = reader(XmlText.decode("", content));
+            while (guard.reader.hasNext()) {
+                if (guard.reader.next() == XMLStreamConstants.START_ELEMENT) {
+                    return OptionalInt.of(guard.version());
+                }
+            }
+            return OptionalInt.empty();
+        } catch (SiteFileException | XMLStreamException e) {
+            return OptionalInt.empty(); // some other file, or one that no version of this program could read
         }
     }
 
@@ -88,7 +109,8 @@ final class XmlGuard {
                 case XMLStreamConstants.ENTITY_REFERENCE -> throw fault("an entity reference is not accepted");
                 case XMLStreamConstants.START_ELEMENT -> {
                     if (elements == 0) {
-                        version = root();
+                        version = version();
+                        open.push(new Open(SitePackage.Literals.SITE, new HashSet<>(), false));
                     } else {
                         inner();
                     }
@@ -108,7 +130,8 @@ final class XmlGuard {
         return version;
     }
 
-    private int root() throws SiteFileException {
+    /** The schema that the root element says it has. */
+    private int version() throws SiteFileException {
         String namespace = reader.getNamespaceURI();
         Matcher ours = NAMESPACE.matcher(namespace == null ? "" : namespace);
         if (!ours.matches() || !reader.getLocalName().equals("Site")) {
@@ -129,7 +152,6 @@ final class XmlGuard {
         if (ofNamespace == 0) {
             throw fault("there is no schema 0");
         }
-        open.push(new Open(SitePackage.Literals.SITE, new HashSet<>(), false));
         return Math.max(1, version);
     }
 
