@@ -44,13 +44,14 @@ public final class AccidentStudy {
             BooleanSupplier cancelled) {
         Baseline baseline = Baseline.of(system, series, cancelled);
         AccidentEffect worst = null;
-        for (int day = 0; day < series.days(); day++) {
+        // backwards, so that each start can join the way of a later one
+        for (int day = series.days() - 1; day >= 0; day--) {
             if (cancelled.getAsBoolean()) {
                 throw new CancellationException("the search for the worst moment was cancelled");
             }
             AccidentEffect effect = baseline.effect(accident.on(day));
             if (worst == null || effect.extraMissingM3() > worst.extraMissingM3()
-                    || effect.extraMissingM3() == worst.extraMissingM3() && effect.lostM3() > worst.lostM3()) {
+                    || effect.extraMissingM3() == worst.extraMissingM3() && effect.lostM3() >= worst.lostM3()) {
                 worst = effect;
             }
         }
@@ -114,7 +115,21 @@ public final class AccidentStudy {
     }
 
     /** The record without the accident: the state each morning, and what went missing each day. */
-    private record Baseline(SystemDay day, SystemState[] mornings, long[] missing, long[] lost) {
+    private static final class Baseline {
+        private final SystemDay day;
+        private final SystemState[] mornings;
+        private final long[] missing;
+        private final long[] lost;
+        private final Onward[] onward;
+        private final List<Onward> way = new ArrayList<>();
+
+        private Baseline(SystemDay day, SystemState[] mornings, long[] missing, long[] lost) {
+            this.day = day;
+            this.mornings = mornings;
+            this.missing = missing;
+            this.lost = lost;
+            this.onward = new Onward[mornings.length];
+        }
 
         static Baseline of(StorageSystem system, SystemSeries series, BooleanSupplier cancelled) {
             int days = series.days();
@@ -136,23 +151,85 @@ public final class AccidentStudy {
             return new Baseline(day, mornings, missing, lost);
         }
 
+        /**
+         * Runs until the state is that of the record again. Days after the accident depend on nothing but the state in
+         * the morning, so the way of an accident that was run before is joined where it stood the same.
+         */
         AccidentEffect effect(Accident accident) {
             day.strikeBy(List.of(accident));
             SystemState state = mornings[accident.firstDay()].copy();
-            long extraMissing = 0;
-            long extraLost = 0;
-            int extraDays = 0;
+            way.clear();
+            Extra extra = new Extra();
             int i = accident.firstDay();
+            int end = -1;
             do {
                 day.run(i, state);
                 long wanting = day.demand(i) - day.suppliedInAll();
-                extraMissing += wanting - missing[i];
-                extraDays += (wanting > 0 ? 1 : 0) - (missing[i] > 0 ? 1 : 0);
-                extraLost += day.leaked + day.dumped - lost[i];
+                extra.missing += wanting - missing[i];
+                extra.days += (wanting > 0 ? 1 : 0) - (missing[i] > 0 ? 1 : 0);
+                extra.lost += day.leaked + day.dumped - lost[i];
                 i++;
-            } while (i < missing.length && (accident.covers(i) || !state.same(mornings[i])));
-            return new AccidentEffect(accident, FixedVolume.toM3(extraMissing), extraDays,
-                    FixedVolume.toM3(extraLost), i - accident.firstDay());
+                if (!accident.covers(i) && i < missing.length) {
+                    Onward before = onward[i];
+                    if (state.same(mornings[i])) {
+                        end = i;
+                    } else if (before != null && state.same(before.morning)) {
+                        extra.add(before.rest);
+                        end = before.end;
+                    } else {
+                        way.add(new Onward(i, state.copy(), extra.copy()));
+                    }
+                }
+            } while (end < 0 && i < missing.length);
+            end = end < 0 ? missing.length : end;
+            for (Onward place : way) {
+                place.rest = extra.less(place.rest);
+                place.end = end;
+                onward[place.day] = place;
+            }
+            return new AccidentEffect(accident, FixedVolume.toM3(extra.missing), extra.days,
+                    FixedVolume.toM3(extra.lost), end - accident.firstDay());
+        }
+    }
+
+    /** More than without the accident. */
+    private static final class Extra {
+        private long missing;
+        private long lost;
+        private int days;
+
+        Extra copy() {
+            Extra copy = new Extra();
+            copy.add(this);
+            return copy;
+        }
+
+        void add(Extra other) {
+            missing += other.missing;
+            lost += other.lost;
+            days += other.days;
+        }
+
+        Extra less(Extra other) {
+            Extra rest = copy();
+            rest.missing -= other.missing;
+            rest.lost -= other.lost;
+            rest.days -= other.days;
+            return rest;
+        }
+    }
+
+    /** A morning on the way of an accident that is over, and what is still to come until the record is met again. */
+    private static final class Onward {
+        private final int day;
+        private final SystemState morning;
+        private Extra rest;
+        private int end;
+
+        Onward(int day, SystemState morning, Extra soFar) {
+            this.day = day;
+            this.morning = morning;
+            this.rest = soFar;
         }
     }
 }
