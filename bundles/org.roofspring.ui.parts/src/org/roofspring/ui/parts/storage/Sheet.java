@@ -1,6 +1,8 @@
 package org.roofspring.ui.parts.storage;
 
+import java.io.IOException;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -75,24 +77,31 @@ public final class Sheet {
     /** Comma-separated values at full precision, with a point for decimals and the units in the first line. */
     public String csv() {
         StringWriter text = new StringWriter();
-        CsvWriter csv = CsvWriter.builder().build(text);
-        List<String> headings = new ArrayList<>();
-        for (int column = 0; column < units.length; column++) {
-            boolean plain = units[column] == null || units[column] == Units.ONE;
-            headings.add(table.columns().get(column) + (plain ? "" : " [" + units[column].symbol() + "]"));
-        }
-        csv.writeRecord(headings);
-        for (List<Object> row : table.rows()) {
-            List<String> cells = new ArrayList<>();
+        try (CsvWriter csv = CsvWriter.builder().build(text)) {
+            List<String> headings = new ArrayList<>();
             for (int column = 0; column < units.length; column++) {
-                cells.add(switch (row.get(column)) {
-                    case null -> "";
-                    case Quantity quantity -> Double.toString(quantity.in(units[column]));
-                    case Object words -> words.toString();
-                });
+                boolean plain = units[column] == null || units[column] == Units.ONE;
+                headings.add(table.columns().get(column) + (plain ? "" : " [" + units[column].symbol() + "]"));
             }
-            csv.writeRecord(cells);
+            csv.writeRecord(headings);
+            for (List<Object> row : table.rows()) {
+                csv.writeRecord(record(row));
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException("text in memory cannot be written", e);
         }
         return text.toString();
+    }
+
+    private List<String> record(List<Object> row) {
+        List<String> cells = new ArrayList<>();
+        for (int column = 0; column < units.length; column++) {
+            cells.add(switch (row.get(column)) {
+                case null -> "";
+                case Quantity quantity -> Double.toString(quantity.in(units[column]));
+                case Object words -> words.toString();
+            });
+        }
+        return cells;
     }
 }

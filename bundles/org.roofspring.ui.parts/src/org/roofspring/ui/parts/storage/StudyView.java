@@ -138,7 +138,9 @@ public abstract class StudyView extends SessionView {
         Optional<Outcome.Completed> outcome = session.live().results().completed(calculation);
         stale = outcome.isEmpty() || session.live().outOfDate(calculation);
         Figures figures = new Figures(DisplayUnits.system(session.site()), session.format());
-        if (outcome.isPresent() && isNew(session, outcome.get(), figures)) {
+        // what is out of date is left as it is, lest old and new findings stand in one picture
+        boolean fixed = stale && !pages.isEmpty();
+        if (outcome.isPresent() && !fixed && isNew(session, outcome.get(), figures)) {
             pages = pages(session, outcome.get(), figures);
             showChoice();
         }
