@@ -1,15 +1,18 @@
 package org.roofspring.cli.tests;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -108,6 +111,38 @@ class AppraiseOsgiTest {
         assertEquals(names, names(out));
     }
 
+    /** The report comes out of the product as it does out of its module: libraries, fonts and style are inside the bundle. */
+    @ParameterizedTest
+    @ValueSource(strings = {"hill-school", "household"})
+    void theDesignReportIsWrittenAndHoldsEveryFigure(String site) throws IOException {
+        Path first = folder.resolve("first");
+        String command = "appraise " + DemoData.site(site) + " --format html,pdf,csv --date 2026-01-31 --json --out ";
+        Asked asked = asked(command + first);
+        assertEquals(0, asked.status(), asked.err());
+        String html = Files.readString(first.resolve("report.html"));
+        JsonParser.parseString(asked.out()).getAsJsonObject().getAsJsonObject("figures").keySet()
+                .forEach(id -> assertTrue(html.contains(" id=\"" + id + "\""), id));
+        assertTrue(html.contains("Design report of 2026-01-31"));
+        assertFalse(Pattern.compile("(src|href)=\"[^#]").matcher(html).find(), "it asks for something outside itself");
+        byte[] pdf = Files.readAllBytes(first.resolve("report.pdf"));
+        assertEquals("%PDF-", new String(pdf, 0, 5, StandardCharsets.US_ASCII));
+        assertTrue(new String(pdf, pdf.length - 8, 8, StandardCharsets.US_ASCII).contains("%%EOF"));
+        assertTrue(names(first).containsAll(List.of("report.bill-of-quantities.csv", "report.Site.roofs.csv")), names(first).toString());
+    }
+
+    @Test
+    void sameSiteAndDateSameFiles() throws IOException {
+        String command = "appraise " + DemoData.site("household") + " --format html,pdf,csv --date 2026-01-31 --out ";
+        Path first = folder.resolve("first");
+        Path second = folder.resolve("second");
+        assertEquals(0, asked(command + first).status());
+        assertEquals(0, asked(command + second).status());
+        for (String name : names(first)) {
+            assertArrayEquals(Files.readAllBytes(first.resolve(name)), Files.readAllBytes(second.resolve(name)), name);
+        }
+        assertTrue(asked(command + first).refusal().contains("--force"));
+    }
+
     private static TreeSet<String> names(Path folder) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
             return files.map(file -> file.getFileName().toString()).collect(Collectors.toCollection(TreeSet::new));
@@ -133,7 +168,7 @@ class AppraiseOsgiTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"--format docx,--format", "--force yes,\"yes\"", "--outfile x,--outfile"})
+    @CsvSource({"--format docx,--format", "--date tomorrow,--date", "--force yes,\"yes\"", "--outfile x,--outfile"})
     void wrongOptions(String options, String said) {
         Path out = folder.resolve("out");
         String line = asked("appraise " + DemoData.site("household") + " --out " + out + " " + options).refusal();

@@ -52,7 +52,7 @@ final class AppraisalText {
         return String.join(System.lineSeparator(), text.lines);
     }
 
-    private static UnitSystem unitSystem(UnitPreference preference) {
+    static UnitSystem unitSystem(UnitPreference preference) {
         return switch (preference) {
             case METRIC -> UnitSystem.METRIC;
             case US_CUSTOMARY -> UnitSystem.US_CUSTOMARY;

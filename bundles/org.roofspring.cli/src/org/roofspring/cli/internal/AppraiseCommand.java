@@ -2,6 +2,7 @@ package org.roofspring.cli.internal;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
 
@@ -33,11 +34,16 @@ public final class AppraiseCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "DIR", description = "folder for the result files; made if it is not there")
     private Path out;
 
-    @Option(names = "--format", split = ",", defaultValue = "json", description = "of the result files: json, csv [${DEFAULT-VALUE}]")
+    @Option(names = "--format", split = ",", defaultValue = "json",
+            description = "of the result files: json, csv (every table), html and pdf (the design report) [${DEFAULT-VALUE}]")
     private List<String> formats;
 
     @Option(names = "--json", description = "write one JSON object and nothing else")
     private boolean json;
+
+    @Option(names = "--date", paramLabel = "YYYY-MM-DD", converter = DayOption.class,
+            description = "day of the design report [today]")
+    private LocalDate date;
 
     @Option(names = "--force", description = "overwrite result files")
     private boolean force;
@@ -56,9 +62,10 @@ public final class AppraiseCommand implements Callable<Integer> {
             throw new Failures.BadInputException(e.getMessage(), e);
         }
         Path folder = file.toAbsolutePath().getParent();
-        SiteResults results = new CalculationRunner(registry).run(SiteSnapshot.of(site, 1, folder));
+        SiteSnapshot snapshot = SiteSnapshot.of(site, 1, folder);
+        SiteResults results = new CalculationRunner(registry).run(snapshot);
         if (files != null) {
-            files.write(site, results);
+            files.write(snapshot, results, date == null ? LocalDate.now() : date);
         }
         spec.commandLine().getOut().println(json ? AppraisalJson.write(site, results) : AppraisalText.write(site, results));
         return 0;

@@ -33,7 +33,8 @@ public final class DaysLeftCommand extends AnswerCommand {
             description = "height of the water today, in place of that in the site; with --date")
     private Quantity level;
 
-    @Option(names = "--date", paramLabel = "DAY", description = "day on which it was read, such as 2025-02-01")
+    @Option(names = "--date", converter = DayOption.class, paramLabel = "DAY",
+            description = "day on which it was read, such as 2025-02-01")
     private LocalDate date;
 
     @Option(names = "--tank", paramLabel = "ID", description = "tank that was read, by its identifier or name [the "

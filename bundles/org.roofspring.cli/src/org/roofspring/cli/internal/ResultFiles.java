@@ -5,21 +5,31 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 
+import org.osgi.framework.Bundle;
+import org.osgi.framework.FrameworkUtil;
+import org.osgi.framework.Version;
 import org.roofspring.calc.Finding;
 import org.roofspring.calc.FindingValue;
 import org.roofspring.calc.engine.CalculationResult;
 import org.roofspring.calc.engine.SiteResults;
-import org.roofspring.site.Site;
+import org.roofspring.report.CsvReport;
+import org.roofspring.report.DesignReport;
+import org.roofspring.report.HtmlReport;
+import org.roofspring.report.PdfReport;
+import org.roofspring.report.ReportDocument;
+import org.roofspring.report.ReportSettings;
+import org.roofspring.site.snapshot.SiteSnapshot;
 
 /** Result files of an appraisal; each is written whole or not at all, and none is overwritten unasked. */
 final class ResultFiles {
-    private static final List<String> FORMATS = List.of("json", "csv");
+    private static final List<String> FORMATS = List.of("json", "html", "pdf", "csv");
     private final Path folder;
     private final Set<String> formats;
     private final boolean force;
@@ -38,14 +48,16 @@ final class ResultFiles {
         }
     }
 
-    void write(Site site, SiteResults results) throws IOException {
-        Map<Path, String> contents = new LinkedHashMap<>();
+    /** @param date day of the design report */
+    void write(SiteSnapshot snapshot, SiteResults results, LocalDate date) throws IOException {
+        Map<Path, byte[]> contents = new LinkedHashMap<>();
         if (formats.contains("json")) {
-            contents.put(folder.resolve("appraisal.json"), AppraisalJson.write(site, results) + "\n");
+            contents.put(folder.resolve("appraisal.json"), utf8(AppraisalJson.write(snapshot.site(), results) + "\n"));
         }
-        if (formats.contains("csv")) {
-            contents.put(folder.resolve("findings.csv"), findings(results));
-            results.results().forEach(result -> tables(result, contents));
+        if (formats.stream().anyMatch(format -> !format.equals("json"))) {
+            ReportDocument report = DesignReport.build(snapshot, results,
+                    new ReportSettings(date, AppraisalText.unitSystem(snapshot.site().getPreferredUnits()), productVersion()));
+            addReport(report, results, contents);
         }
         for (Path path : contents.keySet()) {
             if (Files.exists(path) && !force) {
@@ -53,16 +65,44 @@ final class ResultFiles {
             }
         }
         Files.createDirectories(folder);
-        for (Map.Entry<Path, String> file : contents.entrySet()) {
+        for (Map.Entry<Path, byte[]> file : contents.entrySet()) {
             // not a temporary file of the platform: those can be read by their owner alone
             Path part = folder.resolve("." + file.getKey().getFileName() + ".part");
             try {
-                Files.writeString(part, file.getValue(), StandardCharsets.UTF_8);
+                Files.write(part, file.getValue());
                 Files.move(part, file.getKey(), StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
             } finally {
                 Files.deleteIfExists(part);
             }
         }
+    }
+
+    private void addReport(ReportDocument report, SiteResults results, Map<Path, byte[]> contents) {
+        if (formats.contains("html")) {
+            contents.put(folder.resolve("report.html"), utf8(HtmlReport.write(report)));
+        }
+        if (formats.contains("pdf")) {
+            contents.put(folder.resolve("report.pdf"), PdfReport.write(report));
+        }
+        if (formats.contains("csv")) {
+            contents.put(folder.resolve("findings.csv"), utf8(findings(results)));
+            results.results().forEach(result -> tables(result, contents));
+            CsvReport.write(report).forEach((name, text) -> contents.put(folder.resolve("report." + name + ".csv"), utf8(text)));
+        }
+    }
+
+    private static byte[] utf8(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** Version without the time of the build, so that the same sources write the same report. */
+    private static String productVersion() {
+        Bundle bundle = FrameworkUtil.getBundle(ResultFiles.class);
+        if (bundle == null) {
+            return "outside the framework";
+        }
+        Version version = bundle.getVersion();
+        return version.getMajor() + "." + version.getMinor() + "." + version.getMicro();
     }
 
     private static String findings(SiteResults results) {
@@ -80,15 +120,15 @@ final class ResultFiles {
     }
 
     /** One file for each table, and one for each daily series. */
-    private void tables(CalculationResult result, Map<Path, String> contents) {
+    private void tables(CalculationResult result, Map<Path, byte[]> contents) {
         result.completed().ifPresent(outcome -> {
             for (Finding finding : outcome.findings()) {
                 Path path = folder.resolve(result.descriptor().id() + "." + finding.id()
                         + (finding.elementId() == null ? "" : "." + finding.elementId()) + ".csv");
                 if (finding.value() instanceof FindingValue.Table table) {
-                    contents.put(path, CsvText.table(table));
+                    contents.put(path, utf8(CsvText.table(table)));
                 } else if (finding.value() instanceof FindingValue.Daily daily) {
-                    contents.put(path, daily(daily));
+                    contents.put(path, utf8(daily(daily)));
                 }
             }
         });

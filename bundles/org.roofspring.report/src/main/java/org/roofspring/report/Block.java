@@ -191,11 +191,21 @@ public sealed interface Block {
         }
     }
 
-    /** One step of a working; {@code result} is empty where the step is a rule in words. */
-    record Step(String meaning, String formula, String substituted, String result, String source) {
+    /**
+     * One step of a working.
+     *
+     * @param meaning     what it gives, in words
+     * @param formula     with symbols
+     * @param inputs      what the symbols stand for
+     * @param substituted the formula with values
+     * @param result      empty where the step is a rule in words
+     * @param source      where the formula comes from
+     */
+    record Step(String meaning, String formula, String inputs, String substituted, String result, String source) {
         public Step {
             Objects.requireNonNull(meaning);
             Objects.requireNonNull(formula);
+            Objects.requireNonNull(inputs);
             Objects.requireNonNull(substituted);
             Objects.requireNonNull(result);
             Objects.requireNonNull(source);

@@ -2,6 +2,7 @@ package org.roofspring.report;
 
 import java.util.Objects;
 
+import org.roofspring.calc.Finding;
 import org.roofspring.calc.engine.SiteResults;
 import org.roofspring.report.internal.build.ReportBuilder;
 import org.roofspring.site.snapshot.SiteSnapshot;
@@ -26,7 +27,7 @@ public final class DesignReport {
     }
 
     /** The id of a finding inside a report: its calculation, a slash, its own id and, about an element, an at sign. */
-    public static String idOf(String calculationId, org.roofspring.calc.Finding finding) {
-        return org.roofspring.report.internal.build.ReportBuilder.idOf(calculationId, finding);
+    public static String idOf(String calculationId, Finding finding) {
+        return ReportBuilder.idOf(calculationId, finding);
     }
 }

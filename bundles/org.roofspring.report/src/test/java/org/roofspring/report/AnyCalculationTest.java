@@ -1,5 +1,6 @@
 package org.roofspring.report;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
@@ -7,6 +8,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -22,6 +26,7 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.parser.Parser;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.roofspring.calc.Caution;
 import org.roofspring.calc.Finding;
 import org.roofspring.calc.FindingValue;
@@ -157,6 +162,33 @@ class AnyCalculationTest {
             assertTrue(text.contains("\ufffd"), "what the font lacks is shown as missing");
             assertEquals(6000, text.split("\\bword\\b", -1).length - 1,
                     "a row that is taller than a page is not cut short");
+        }
+    }
+
+    /** For the test below. */
+    public static void main(String[] arguments) throws IOException {
+        Files.write(Path.of(arguments[0]), PdfReport.write(report()));
+        Files.writeString(Path.of(arguments[1]), HtmlReport.write(report()));
+    }
+
+    /** Hash codes of enumerations and the clock differ from run to run; the report does not. */
+    @Test
+    void anotherRunWritesTheSameBytes(@TempDir Path folder) throws IOException, InterruptedException {
+        Path pdf = folder.resolve("other.pdf");
+        Path html = folder.resolve("other.html");
+        Process other = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-cp",
+                System.getProperty("java.class.path"), AnyCalculationTest.class.getName(), pdf.toString(), html.toString())
+                .redirectErrorStream(true).redirectOutput(folder.resolve("log").toFile()).start();
+        assertEquals(0, other.waitFor(), () -> read(folder.resolve("log")));
+        assertEquals(HtmlReport.write(report()), Files.readString(html));
+        assertArrayEquals(PdfReport.write(report()), Files.readAllBytes(pdf));
+    }
+
+    private static String read(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 
@@ -146,13 +147,13 @@ final class Figures {
         });
     }
 
-    private static java.util.Optional<LocalDate> monthOf(Object cell) {
+    private static Optional<LocalDate> monthOf(Object cell) {
         try {
-            return cell instanceof String text ? java.util.Optional.of(LocalDate.parse(text + "-01"))
-                    : java.util.Optional.empty();
+            return cell instanceof String text ? Optional.of(LocalDate.parse(text + "-01"))
+                    : Optional.empty();
         } catch (DateTimeParseException e) {
             // a calculation that names its months otherwise keeps its table and gets no map
-            return java.util.Optional.empty();
+            return Optional.empty();
         }
     }
 

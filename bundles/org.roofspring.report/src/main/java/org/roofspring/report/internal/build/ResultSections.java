@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 import org.roofspring.calc.Caution;
 import org.roofspring.calc.Finding;
@@ -242,7 +243,10 @@ final class ResultSections {
 
     private Block.Step step(Working.Step step) {
         String meaning = step.symbol().isEmpty() ? step.meaning() : step.symbol() + ", " + step.meaning();
-        return new Block.Step(meaning, step.formula(), Objects.requireNonNullElse(step.substituted(), ""),
+        String inputs = step.inputs().stream().map(input -> input.symbol() + ": " + input.meaning() + ", "
+                + words.of(input.value()))
+                .collect(Collectors.joining("; "));
+        return new Block.Step(meaning, step.formula(), inputs, Objects.requireNonNullElse(step.substituted(), ""),
                 step.result() == null ? "" : words.of(step.result()), step.source().toString());
     }
 }

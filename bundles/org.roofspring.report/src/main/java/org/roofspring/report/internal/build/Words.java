@@ -8,7 +8,6 @@ import java.util.stream.Collectors;
 import org.eclipse.emf.common.util.Enumerator;
 import org.eclipse.emf.ecore.EObject;
 import org.roofspring.calc.FindingValue;
-import org.roofspring.calc.Outcome;
 import org.roofspring.quantity.Quantity;
 import org.roofspring.quantity.QuantityFormat;
 import org.roofspring.quantity.UnitSystem;
@@ -136,9 +135,5 @@ final class Words {
             case CONDITIONAL -> Block.Tone.CONDITIONAL;
             case BAD -> Block.Tone.BAD;
         };
-    }
-
-    static String sentence(Outcome.Problem problem, Words words) {
-        return problem.elementId() == null ? problem.text() : words.name(problem.elementId()) + ": " + problem.text();
     }
 }

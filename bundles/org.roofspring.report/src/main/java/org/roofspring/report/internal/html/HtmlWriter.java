@@ -185,6 +185,9 @@ public final class HtmlWriter {
             if (!step.formula().isEmpty()) {
                 out.append("<br><code>").append(escape(step.formula())).append("</code>");
             }
+            if (!step.inputs().isEmpty()) {
+                out.append("<br><span class=\"small\">").append(escape(step.inputs())).append("</span>");
+            }
             if (!step.substituted().isEmpty() && !step.substituted().equals(step.formula())) {
                 out.append("<br><code>= ").append(escape(step.substituted())).append("</code>");
             }

@@ -233,8 +233,8 @@ public final class PdfWriter {
         information.setCreationDate(GregorianCalendar.from(report.date().atStartOfDay(ZoneOffset.UTC)));
         document.setDocumentInformation(information);
         document.getDocumentCatalog().setLanguage("en");
-        // else the file is given a name from the clock
-        document.setDocumentId((long) report.hashCode());
+        // else the file is given a name from the clock; not the hash code of the records, which differs from run to run
+        document.setDocumentId((long) report.toString().hashCode());
     }
 
     private void outline(PDDocument document) {

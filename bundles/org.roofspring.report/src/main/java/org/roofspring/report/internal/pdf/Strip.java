@@ -39,8 +39,4 @@ record Strip(double height, double gap, boolean keepWithNext, Strip header, List
     Strip withIds(List<String> more) {
         return new Strip(height, gap, keepWithNext, header, more, painter);
     }
-
-    Strip withGap(double other) {
-        return new Strip(height, other, keepWithNext, header, ids, painter);
-    }
 }

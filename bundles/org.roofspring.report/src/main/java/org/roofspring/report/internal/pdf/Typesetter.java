@@ -1,5 +1,6 @@
 package org.roofspring.report.internal.pdf;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -129,7 +130,7 @@ final class Typesetter {
             return Math.max(label.size(), value.size()) * SIZE * LEADING + 3;
         }
 
-        void paint(Canvas canvas, double x, double top, double height) throws java.io.IOException {
+        void paint(Canvas canvas, double x, double top, double height) throws IOException {
             for (int i = 0; i < label.size(); i++) {
                 canvas.text(x, top - SIZE * (RISE + i * LEADING), label.get(i), Typeface.REGULAR, SIZE,
                         Colours.FAINT_INK);
@@ -258,6 +259,9 @@ final class Typesetter {
             List<Strip> lines = new ArrayList<>(lines(step.meaning(), Typeface.REGULAR, size, Colours.INK, 0, 2.5));
             if (!step.formula().isEmpty()) {
                 lines.addAll(lines(step.formula(), Typeface.REGULAR, size, Colours.WATER, 8, 0));
+            }
+            if (!step.inputs().isEmpty()) {
+                lines.addAll(lines(step.inputs(), Typeface.REGULAR, size - 1, Colours.FAINT_INK, 8, 0));
             }
             if (!step.substituted().isEmpty() && !step.substituted().equals(step.formula())) {
                 lines.addAll(lines("= " + step.substituted(), Typeface.REGULAR, size, Colours.INK, 8, 0));
