@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
 
 import org.eclipse.jface.viewers.IStructuredSelection;
@@ -37,7 +38,9 @@ import org.eclipse.nebula.widgets.nattable.viewport.ViewportLayer;
 import org.eclipse.nebula.widgets.nattable.viewport.command.ShowRowInViewportCommand;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.roofspring.quantity.QuantityFormat;
 import org.roofspring.quantity.UnitSystem;
 
@@ -48,7 +51,9 @@ import org.roofspring.quantity.UnitSystem;
 public final class CandidateGrid {
     private static final int HEADER_HEIGHT = 42;
     private static final int ROW_HEIGHT = 24;
-    private static final int ROOM_FOR_ARROW = 28;
+    private static final int HEADER_ROWS = 2;
+    private static final int INSIDE = 10;
+    private static final int ROOM_FOR_ARROW = 20;
 
     /** Is told about what people do. */
     interface Listener {
@@ -256,8 +261,29 @@ public final class CandidateGrid {
     }
 
     /** The grid itself. */
-    public NatTable table() {
+    public Control control() {
         return table;
+    }
+
+    /** Where the heading of a column is, for tests; empty where it is out of sight. */
+    public Optional<Point> headingAt(Column column) {
+        for (int position = 0; position < table.getColumnCount(); position++) {
+            if (table.getColumnIndexByPosition(position) == column.ordinal()) {
+                return Optional.of(new Point(table.getStartXOfColumnPosition(position) + INSIDE, INSIDE));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Where a row is, for tests; empty where it is out of sight. */
+    public Optional<Point> rowAt(String id) {
+        int wanted = ids(shown).indexOf(id);
+        for (int position = HEADER_ROWS; position < table.getRowCount(); position++) {
+            if (table.getRowIndexByPosition(position) == wanted) {
+                return Optional.of(new Point(INSIDE, table.getStartYOfRowPosition(position) + INSIDE));
+            }
+        }
+        return Optional.empty();
     }
 
     /** The text that a cell shows. */

@@ -300,6 +300,6 @@ public final class PumpsView extends SessionView {
 
     @Override
     public void setFocus() {
-        grid.table().setFocus();
+        grid.control().setFocus();
     }
 }

@@ -38,10 +38,9 @@ final class RowOrder implements ISortModel {
             return Comparator.comparingDouble(row -> row.number(column).map(number -> number.si()).orElse(0.0));
         }
         Comparator<BoardRow> byText = Comparator.comparing(row -> row.text(column), String.CASE_INSENSITIVE_ORDER);
-        return column == Column.VERDICT
-                ? Comparator.<BoardRow, Level>comparing(BoardRow::level, Comparator.nullsLast(Comparator.naturalOrder()))
-                        .thenComparing(byText)
-                : byText;
+        Comparator<BoardRow> byLevel = Comparator.comparing(BoardRow::level,
+                Comparator.nullsLast(Comparator.<Level>naturalOrder()));
+        return column == Column.VERDICT ? byLevel.thenComparing(byText) : byText;
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.roofspring.ui.parts.form;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
@@ -32,6 +33,7 @@ import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.roofspring.site.NamedElement;
 import org.roofspring.site.SitePackage;
 import org.roofspring.site.edit.FormPlan;
+import org.roofspring.site.edit.SiteChecks;
 import org.roofspring.site.edit.Words;
 import org.roofspring.site.meta.FeatureFacts;
 import org.roofspring.ui.field.FeatureText;
@@ -242,9 +244,15 @@ final class ObjectTable {
         frame.requestLayout();
     }
 
+    /** Texts that were not taken over, values of rows out of their range, and what is wrong with the table as a whole. */
     private void showProblems(List<EObject> objects) {
-        String text = session.drafts().all().stream().filter(draft -> objects.contains(draft.element()))
-                .map(Drafts.Draft::problem).map(problem -> "\u26a0 " + problem).collect(Collectors.joining("\n"));
+        Stream<String> typed = session.drafts().all().stream().filter(draft -> objects.contains(draft.element()))
+                .map(Drafts.Draft::problem);
+        Stream<SiteChecks.Fault> ofRows = ofElements ? Stream.empty()
+                : objects.stream().flatMap(row -> SiteChecks.of(row).stream());
+        Stream<SiteChecks.Fault> ofTable = SiteChecks.of(owner).stream().filter(fault -> fault.feature() == containment);
+        String text = Stream.concat(typed, Stream.concat(ofRows, ofTable).map(SiteChecks.Fault::sentence))
+                .map(problem -> "\u26a0 " + problem).collect(Collectors.joining("\n"));
         if (!text.equals(problems.getText())) {
             problems.setText(text);
             problems.setVisible(!text.isEmpty());
