@@ -1,0 +1,2 @@
+/** Helpers shared inside this kernel; not API. */
+package org.roofspring.economy.internal;
