@@ -512,7 +512,7 @@ public interface RainSource extends NamedElement
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * <!-- begin-model-doc -->
-	 * Whether a synthetic record, fitted to the record or to the normals, drives the calculations.
+	 * Whether synthetic rain fitted to the record gives a second answer beside it. Without a record, rain invented from the normals drives the calculations in any case.
 	 * <!-- end-model-doc -->
 	 * @return the value of the '<em>Synthesize</em>' attribute.
 	 * @see #setSynthesize(boolean)

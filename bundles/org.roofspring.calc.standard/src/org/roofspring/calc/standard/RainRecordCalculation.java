@@ -1,121 +1,97 @@
 package org.roofspring.calc.standard;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 import org.osgi.service.component.annotations.Component;
 import org.roofspring.calc.Applicability;
 import org.roofspring.calc.Calculation;
 import org.roofspring.calc.CalculationContext;
 import org.roofspring.calc.CalculationInfo;
+import org.roofspring.calc.Caution;
 import org.roofspring.calc.FindingValue;
 import org.roofspring.calc.Inputs;
 import org.roofspring.calc.Outcome;
+import org.roofspring.calc.Source;
 import org.roofspring.calc.standard.answer.AnswerBuilder;
 import org.roofspring.calc.standard.answer.RainAnswer;
+import org.roofspring.calc.standard.rain.SiteRain;
+import org.roofspring.quantity.Quantity;
 import org.roofspring.quantity.Units;
-import org.roofspring.rain.DepthUnit;
-import org.roofspring.rain.GapFilling;
-import org.roofspring.rain.GapMethod;
 import org.roofspring.rain.MissingRainException;
-import org.roofspring.rain.RainFormat;
 import org.roofspring.rain.RainFormatException;
-import org.roofspring.rain.RainReader;
-import org.roofspring.rain.RainReading;
 import org.roofspring.rain.RainRecord;
 import org.roofspring.rain.RainStatistics;
-import org.roofspring.rain.ReadOptions;
+import org.roofspring.rain.SynthesisComparison;
 import org.roofspring.site.RainSource;
 import org.roofspring.site.snapshot.SiteSnapshot;
 
-/** Reads the site's rain record, mends its gaps and says what it holds. Finding {@code daily} drives the rest. */
+/** The rain of a site: read, mended, scaled, stressed or invented as the site asks. Finding {@code daily} drives the rest. */
 @Component
-@CalculationInfo(id = "rain.record", version = "1", title = "Rain record", reads = { "RainSource", "MonthlyNormal", "ClimateStress", "SeasonFactor" })
+@CalculationInfo(id = "rain.record", version = "2", title = "Rain record", reads = { "RainSource", "MonthlyNormal", "ClimateStress", "SeasonFactor" })
 public final class RainRecordCalculation implements Calculation {
+    private static final int REPEATS = 100;
+    private static final Function<String, Caution> INVENTED = rain -> new Caution("rain.invented", Caution.Severity.DANGER, rain,
+            "There is no rain record here: the rain is invented from monthly normals. Invented rain has too few long droughts, "
+                    + "so tanks sized on it run dry more often than it says. Find a record of the place, or one to scale to it.",
+            List.of(), "Ask the weather service for a daily record.", Source.definition("synthetic rain"));
 
     @Override
     public Applicability check(SiteSnapshot site) {
-        RainSource rain = site.site().getRain();
-        if (rain == null || rain.getFile() == null || rain.getFile().isBlank()) {
-            return Applicability.no("The site has no rain record; name a file under Rain.");
-        }
-        return Applicability.yes();
+        return SiteRain.isGiven(site.site().getRain()) ? Applicability.yes()
+                : Applicability.no("The site has no rain record; name a file under Rain, or enter the place's monthly normals.");
     }
 
     @Override
     public Outcome calculate(SiteSnapshot site, Inputs inputs, CalculationContext context) {
-        RainSource rain = site.site().getRain();
+        RainSource source = site.site().getRain();
         try {
-            Path file = site.resolve(rain.getFile());
-            if (!Files.isRegularFile(file)) {
-                throw new IOException("There is no rain file " + rain.getFile() + " in the folder of the site.");
-            }
-            RainReading reading = RainReader.read(file, options(rain), context.cancelled());
-            RainRecord asked = cut(reading.record(), rain);
-            GapFilling filled = GapFilling.fill(asked, gapMethod(rain));
-            RainRecord record = filled.record();
+            SiteRain rain = SiteRain.of(site, context.cancelled());
             AnswerBuilder answer = new AnswerBuilder(null);
-            answer.include(RainAnswer.of(null, RainStatistics.of(asked), reading.quality()));
-            answer.text("filling", "Missing days", filled.statement());
-            answer.add("daily", "Daily rain", new FindingValue.Daily(record.firstDay(), record.completeDepthsMm(), Units.MM));
+            RainStatistics statistics = RainStatistics.of(rain.asRead());
+            answer.include(rain.quality().map(quality -> RainAnswer.of(null, statistics, quality))
+                    .orElseGet(() -> RainAnswer.ofInvented(null, statistics)));
+            answer.text("filling", "Missing days", rain.filling());
+            if (!rain.origin().isEmpty()) {
+                answer.text("origin", "What was done to the rain", String.join(" ", rain.origin()));
+            }
+            answer.add("daily", "Daily rain", daily(rain.driving()));
+            if (rain.invented()) {
+                answer.caution(INVENTED.apply(source.getId()));
+            }
+            synthesis(answer, source, rain, context);
             return answer.build();
         } catch (RainFormatException | MissingRainException | IOException e) {
-            return new Outcome.NotComputable(new Outcome.Problem(rain.getId(), "file", e.getMessage()));
+            return new Outcome.NotComputable(new Outcome.Problem(source.getId(), RainRecordCalculation.field(source), e.getMessage()));
         }
     }
 
-    private static RainRecord cut(RainRecord record, RainSource rain) {
-        var from = Optional.ofNullable(rain.getFirstDay()).filter(day -> day.isAfter(record.firstDay())).orElse(record.firstDay());
-        var to = Optional.ofNullable(rain.getLastDay()).filter(day -> day.isBefore(record.lastDay())).orElse(record.lastDay());
-        if (from.isAfter(to)) {
-            throw new MissingRainException("The record (" + record.firstDay() + " to " + record.lastDay() + ") has no day from " + from + " to " + to + ".");
-        }
-        return record.slice(from, to);
+    private static FindingValue.Daily daily(RainRecord record) {
+        return new FindingValue.Daily(record.firstDay(), record.completeDepthsMm(), Units.MM);
     }
 
-    private static GapMethod gapMethod(RainSource rain) {
-        return switch (rain.getGapMethod()) {
-            case REFUSE -> GapMethod.REFUSE;
-            case ZERO -> GapMethod.ZERO;
-            case MEAN -> GapMethod.CLIMATOLOGY;
-            case DONOR -> throw new MissingRainException("Gaps are to be filled from a donor record, which this version cannot do; choose refuse, zero or mean.");
-        };
+    /** Synthetic rain beside the record, and how far it can be trusted. */
+    private static void synthesis(AnswerBuilder answer, RainSource source, SiteRain rain, CalculationContext context) {
+        Optional<RainRecord> synthetic = rain.synthetic(source, context.cancelled());
+        if (synthetic.isEmpty()) {
+            return;
+        }
+        SynthesisComparison comparison = SynthesisComparison.of(rain.asRead(), rain.synthesis().orElseThrow(), REPEATS,
+                source.getSeed(), context.cancelled());
+        answer.add("synthetic", "Synthetic rain", daily(synthetic.get()));
+        answer.add("synthesis", "Synthetic rain against the record", new FindingValue.Table(
+                List.of("Figure", "Unit", "Record", "Synthetic, middle", "Synthetic, 5 %", "Synthetic, 95 %", "Falls short"),
+                comparison.rows().stream().map(row -> List.<Object>of(row.label(), row.unit(), Quantity.of(row.record()),
+                        Quantity.of(row.synthetic()), Quantity.of(row.low()), Quantity.of(row.high()), row.fallsShort())).toList()));
+        answer.add("synthesisVerdict", "Whether synthetic rain can be trusted", new FindingValue.Verdict(
+                comparison.fallsShort() ? FindingValue.Verdict.Level.BAD : FindingValue.Verdict.Level.CONDITIONAL,
+                comparison.fallsShort() ? "too kind to tanks" : "only beside the record", List.of(comparison.verdict())));
     }
 
-    private static ReadOptions options(RainSource rain) {
-        ReadOptions options = ReadOptions.AUTO.withFormat(switch (rain.getFormat()) {
-            case AUTO -> RainFormat.AUTO;
-            case GHCN_DAILY -> RainFormat.GHCN_DLY;
-            case GHCN_STATION_CSV -> RainFormat.GHCN_STATION_CSV;
-            case CSV -> RainFormat.GENERIC_CSV;
-        });
-        if (isGiven(rain.getDateColumn())) {
-            options = options.withDateColumn(rain.getDateColumn());
-        }
-        if (isGiven(rain.getDepthColumn())) {
-            options = options.withDepthColumn(rain.getDepthColumn());
-        }
-        if (isGiven(rain.getDatePattern())) {
-            options = options.withDatePattern(rain.getDatePattern());
-        }
-        if (isGiven(rain.getDelimiter())) {
-            options = options.withDelimiter(rain.getDelimiter().charAt(0));
-        }
-        if (rain.isDecimalComma()) {
-            options = options.withDecimalMark(',');
-        }
-        return switch (rain.getDepthUnit()) {
-            case AUTO -> options;
-            case MILLIMETRE -> options.withDepthUnit(DepthUnit.MM);
-            case TENTH_MILLIMETRE -> options.withDepthUnit(DepthUnit.TENTHS_OF_MM);
-            case INCH -> options.withDepthUnit(DepthUnit.IN);
-            case HUNDREDTH_INCH -> throw new MissingRainException("Depths in hundredths of an inch cannot be read yet; give them in inches.");
-        };
-    }
-
-    private static boolean isGiven(String text) {
-        return text != null && !text.isEmpty();
+    /** The field to look at when there is no answer. */
+    private static String field(RainSource source) {
+        return source.getFile() == null || source.getFile().isBlank() ? "normals" : "file";
     }
 }

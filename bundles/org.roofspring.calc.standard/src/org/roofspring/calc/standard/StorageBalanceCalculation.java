@@ -41,7 +41,7 @@ import org.roofspring.storage.system.UseResult;
 
 /** Runs the whole site day by day over its rain record, by both yield rules. */
 @Component
-@CalculationInfo(id = "storage.balance", version = "3", title = "Storage balance", reads = { "Roof", "RoofDrain", "Gutter", "GutterOutlet", "Downpipe",
+@CalculationInfo(id = "storage.balance", version = "4", title = "Storage balance", reads = { "Roof", "RoofDrain", "Gutter", "GutterOutlet", "Downpipe",
         "Screen", "FirstFlushDiverter", "Tank", "TankLink", "PipeRun.from", "PipeRun.to", "PipeRun.inUse", "Pump.inUse", "SupplyTime", "Tap.id", "Use",
         "UseCalendar", "UsePeriod", "Holiday", "RationingRule", "TopUp", "MonthlyNormal" }, requires = "rain.record", uses = { "pump.duty", "roof.drainage" })
 public final class StorageBalanceCalculation implements Calculation {
@@ -62,6 +62,7 @@ public final class StorageBalanceCalculation implements Calculation {
         double capacityM3 = system.chain().stages().stream().flatMap(List::stream).mapToDouble(tank -> tank.getCapacity().si()).sum();
         AnswerBuilder answer = StorageAnswer.of(null, YieldRule.YAS, capacityM3, whole, inflowSteps(site, system.roofs(), rain, inputs));
         hopeful(answer, ybs.whole());
+        synthetic(answer, site, inputs, context);
         uses(answer, system, yas);
         topUp(answer, site, yas);
         answer.add("volumeTrace", "Volume in all tanks", new FindingValue.Daily(rain.firstDay(), whole.endVolumesM3(), Units.M3));
@@ -105,6 +106,18 @@ public final class StorageBalanceCalculation implements Calculation {
         answer.number("suppliedYbs", "Supplied, if rain comes before use", supplied,
                 Step.of("Y", "supplied by the hopeful rule", "Y = min(D, V + Q); V' = min(V + Q - Y, S)", supplied, rule));
         ybs.timeReliability().ifPresent(share -> answer.share("timeReliabilityYbs", "Share of days met, if rain comes before use", share, Step.of("Rt", "time reliability by the hopeful rule", "full days / days with demand", Quantity.ofSi(share, Units.PERCENT), rule)));
+    }
+
+    /** Beside the record, never in its place: synthetic rain seldom has the long droughts that tanks are made for. */
+    private static void synthetic(AnswerBuilder answer, Site site, Inputs inputs, CalculationContext context) {
+        inputs.finding("rain.record", "synthetic").map(finding -> (FindingValue.Daily) finding.value())
+                .ifPresent(rain -> SiteStorage.system(site, rain, inputs).run(YieldRule.YAS, context.cancelled()).whole()
+                        .timeReliability().ifPresent(share -> answer.share("timeReliabilitySynthetic",
+                                "Share of days met, by synthetic rain", share, Step.of("Rt",
+                                        "time reliability under synthetic rain, which stands beside the record only",
+                                        "full days / days with demand", Quantity.ofSi(share, Units.PERCENT),
+                                        Source.fromMemory("Richardson, Stochastic simulation of daily precipitation, 1981"),
+                                        new Input("N", "days of synthetic rain", Quantity.of(rain.days()))))));
     }
 
     private static void uses(AnswerBuilder answer, WholeSystem system, SystemResult result) {

@@ -35,6 +35,19 @@ public final class RainAnswer {
      * @param quality   what was found while reading
      */
     public static Outcome.Completed of(String elementId, RainStatistics rain, QualityReport quality) {
+        AnswerBuilder answer = figures(elementId, rain);
+        answer.add("quality", "Quality of the record", new FindingValue.Table(List.of("Finding"),
+                quality.sentences().stream().map(sentence -> List.<Object>of(sentence)).toList()));
+        cautions(answer, elementId, rain, quality);
+        return answer.build();
+    }
+
+    /** The same for rain that was never read anywhere, so that there is no reading to judge. */
+    public static Outcome.Completed ofInvented(String elementId, RainStatistics rain) {
+        return figures(elementId, rain).build();
+    }
+
+    private static AnswerBuilder figures(String elementId, RainStatistics rain) {
         AnswerBuilder answer = new AnswerBuilder(elementId)
                 .text("firstDay", "First day", rain.record().firstDay().toString())
                 .text("lastDay", "Last day", rain.record().lastDay().toString());
@@ -51,10 +64,7 @@ public final class RainAnswer {
         share(answer, "p11", "Chance of a wet day after a wet one", "wet days that follow a wet day / days that follow a wet day", rain.p11());
         answer.add("yearlyTotals", "Yearly totals", new FindingValue.Table(List.of("Year", "Rain", "Days read", "Complete"),
                 rain.yearlyTotals().stream().map(RainAnswer::row).toList()));
-        answer.add("quality", "Quality of the record", new FindingValue.Table(List.of("Finding"),
-                quality.sentences().stream().map(sentence -> List.<Object>of(sentence)).toList()));
-        cautions(answer, elementId, rain, quality);
-        return answer.build();
+        return answer;
     }
 
     private static List<Object> row(YearTotal year) {

@@ -15,14 +15,14 @@ import java.util.Set;
  *
  * @param depthRatios ratio for the depth of each month, January first, 0 to 5
  * @param drySeason   the dry season that is lengthened; may be null when the days are 0
- * @param earlierDays days by which it begins earlier [d], 0 to 90
- * @param laterDays   days by which it ends later [d], 0 to 90
+ * @param earlierDays days by which it begins earlier [d], 0 to 120
+ * @param laterDays   days by which it ends later [d], 0 to 120
  */
 public record ClimateStress(List<Double> depthRatios, DrySeason drySeason, int earlierDays, int laterDays) {
     /** No change. */
     public static final ClimateStress NONE = new ClimateStress(Collections.nCopies(12, 1.0), null, 0, 0);
     private static final double LARGEST_RATIO = 5;
-    private static final int MOST_DAYS = 90;
+    private static final int MOST_DAYS = 120;
 
     public ClimateStress {
         depthRatios = List.copyOf(depthRatios);
@@ -43,7 +43,7 @@ public record ClimateStress(List<Double> depthRatios, DrySeason drySeason, int e
 
     private static void requireDays(String name, int days) {
         if (days < 0 || days > MOST_DAYS) {
-            throw new IllegalArgumentException(name + " is " + days + "; 0 to 90 days are accepted");
+            throw new IllegalArgumentException(name + " is " + days + "; 0 to 120 days are accepted");
         }
     }
 

@@ -10588,7 +10588,7 @@ public class SitePackageImpl extends EPackageImpl implements SitePackage
 		   source,
 		   new String[]
 		   {
-			   "documentation", "Whether a synthetic record, fitted to the record or to the normals, drives the calculations."
+			   "documentation", "Whether synthetic rain fitted to the record gives a second answer beside it. Without a record, rain invented from the normals drives the calculations in any case."
 		   });
 		addAnnotation
 		  (getRainSource_SyntheticYears(),
