@@ -113,7 +113,7 @@ class ClimateTest {
                 () -> ClimateStress.NONE.withDepthRatio(Set.of(Month.MAY), Double.NaN));
         DrySeason season = new DrySeason(Month.MAY, Month.JUNE);
         assertThrows(IllegalArgumentException.class, () -> ClimateStress.NONE.withLongerDrySeason(season, -1, 0));
-        assertThrows(IllegalArgumentException.class, () -> ClimateStress.NONE.withLongerDrySeason(season, 0, 91));
+        assertThrows(IllegalArgumentException.class, () -> ClimateStress.NONE.withLongerDrySeason(season, 0, 121));
         assertThrows(NullPointerException.class, () -> ClimateStress.NONE.withLongerDrySeason(null, 0, 1));
         assertThrows(IllegalArgumentException.class, () -> new ClimateStress(List.of(1.0), season, 0, 0));
         RainRecord wet = RainRecord.of(START, new double[] {9000});
