@@ -47,7 +47,7 @@ public final class SizingStudy {
     /** What the synthetic rain would ask for: shown beside the answer, never in its place. */
     private static void synthetic(AnswerBuilder answer, Site site, Inputs inputs, SiteTarget target,
             CalculationContext context) {
-        Optional<FindingValue.Daily> made = inputs.finding("rain.record", "syntheticDaily")
+        Optional<FindingValue.Daily> made = inputs.finding("rain.record", "synthetic")
                 .map(finding -> (FindingValue.Daily) finding.value());
         if (made.isEmpty()) {
             return;
