@@ -18,7 +18,6 @@ import org.roofspring.calc.Source;
 import org.roofspring.calc.standard.answer.AnswerBuilder;
 import org.roofspring.calc.standard.answer.RainAnswer;
 import org.roofspring.calc.standard.rain.SiteRain;
-import org.roofspring.quantity.Quantity;
 import org.roofspring.quantity.Units;
 import org.roofspring.rain.MissingRainException;
 import org.roofspring.rain.RainFormatException;
@@ -81,13 +80,7 @@ public final class RainRecordCalculation implements Calculation {
         SynthesisComparison comparison = SynthesisComparison.of(rain.asRead(), rain.synthesis().orElseThrow(), REPEATS,
                 source.getSeed(), context.cancelled());
         answer.add("synthetic", "Synthetic rain", daily(synthetic.get()));
-        answer.add("synthesis", "Synthetic rain against the record", new FindingValue.Table(
-                List.of("Figure", "Unit", "Record", "Synthetic, middle", "Synthetic, 5 %", "Synthetic, 95 %", "Falls short"),
-                comparison.rows().stream().map(row -> List.<Object>of(row.label(), row.unit(), Quantity.of(row.record()),
-                        Quantity.of(row.synthetic()), Quantity.of(row.low()), Quantity.of(row.high()), row.fallsShort())).toList()));
-        answer.add("synthesisVerdict", "Whether synthetic rain can be trusted", new FindingValue.Verdict(
-                comparison.fallsShort() ? FindingValue.Verdict.Level.BAD : FindingValue.Verdict.Level.CONDITIONAL,
-                comparison.fallsShort() ? "too kind to tanks" : "only beside the record", List.of(comparison.verdict())));
+        RainAnswer.synthesis(answer, comparison);
     }
 
     /** The field to look at when there is no answer. */

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -73,5 +75,88 @@ class RainTest {
         Answer filled = Asked.answer(storage + " --gaps zero");
         assertEquals(0.2, filled.number("inflow", "m3"), 1e-12);
         assertFalse(filled.caution("rain.filled-days").isEmpty());
+    }
+
+    /** Half the depths are half the rain; what was done is said, and the file written reads back to the same. */
+    @Test
+    void stressIsSaidAndCanBeWritten() throws IOException {
+        Answer plain = Asked.answer("rain " + DemoData.realRain());
+        Path out = folder.resolve("stressed.csv");
+        Answer half = Asked.answer("rain " + DemoData.realRain() + " --depth-factor 0.5 --write " + out);
+        assertEquals(plain.number("annualMean", "mm") / 2, half.number("annualMean", "mm"), 1e-9);
+        assertEquals(plain.number("wetDays"), half.number("wetDays"));
+        assertTrue(half.figures().get("origin").toString().contains("depths times 0.50"));
+        Answer again = Asked.answer("rain " + out);
+        assertEquals(half.number("annualMean", "mm"), again.number("annualMean", "mm"), 1e-9);
+        assertEquals(plain.number("days"), again.number("days"));
+        String before = Files.readString(out);
+        assertTrue(Asked.of("rain " + DemoData.realRain() + " --write " + out).refusal().contains("--force"));
+        assertEquals(before, Files.readString(out));
+        Asked.answer("rain " + DemoData.realRain() + " --force --write " + out);
+        assertFalse(before.equals(Files.readString(out)));
+    }
+
+    /** A dry season that ends later has no rain in the days that are added, and a longer dry spell. */
+    @Test
+    void longerDrySeason() {
+        Answer plain = Asked.answer("rain " + DemoData.inventedRain());
+        Answer longer = Asked.answer("rain " + DemoData.inventedRain() + " --dry-season-longer 20d");
+        assertTrue(longer.number("longestDrySpell", "d") > plain.number("longestDrySpell", "d"));
+        assertTrue(longer.number("annualMean", "mm") < plain.number("annualMean", "mm"));
+        assertTrue(longer.figures().get("origin").toString().contains("the dry season ends 20 days later"));
+        assertTrue(Asked.of("rain " + DemoData.inventedRain() + " --dry-season-longer 500d").refusal()
+                .contains("--dry-season-longer"));
+        assertTrue(Asked.of("rain " + DemoData.inventedRain() + " --depth-factor 7").refusal().contains("0 to 5"));
+    }
+
+    /** Missing days taken from the record itself under another name, with twice its depths: the ratio is a half. */
+    @Test
+    void donorFillsWhatIsMissing() throws IOException {
+        List<String> lines = Files.readAllLines(DemoData.inventedRain());
+        Path gaps = folder.resolve("gaps.csv");
+        List<String> holed = new ArrayList<>(lines);
+        for (int line = 5000; line < 5010; line++) {
+            holed.set(line, holed.get(line).replaceFirst(",.*", ","));
+        }
+        Files.write(gaps, holed);
+        Path donor = folder.resolve("donor.csv");
+        Asked.answer("rain " + DemoData.inventedRain() + " --depth-factor 2 --write " + donor);
+        assertEquals(10, Asked.answer("rain " + gaps).number("missingDays"));
+        Answer filled = Asked.answer("rain " + gaps + " --donor " + donor);
+        Answer whole = Asked.answer("rain " + DemoData.inventedRain());
+        assertEquals(0, filled.number("missingDays"));
+        assertEquals(whole.number("annualMean", "mm"), filled.number("annualMean", "mm"), 1e-6);
+        assertTrue(filled.figures().get("origin").toString().contains("donor.csv"));
+        Path empty = folder.resolve("short.csv");
+        Files.write(empty, lines.subList(0, 100));
+        assertTrue(Asked.of("rain " + gaps + " --donor " + empty).noAnswer().contains("cannot be filled"));
+    }
+
+    @Test
+    void normalsScaleTheRecord() throws IOException {
+        StringBuilder normals = new StringBuilder("month,precipitation[mm]\n");
+        for (int month = 1; month <= 12; month++) {
+            normals.append(month).append(",50\n");
+        }
+        Path file = Files.writeString(folder.resolve("normals.csv"), normals);
+        Answer scaled = Asked.answer("rain " + DemoData.realRain() + " --normals " + file);
+        assertEquals(600, scaled.number("annualMean", "mm"), 0.5, "29 February takes part in the mean of its month");
+        assertTrue(scaled.figures().get("origin").toString().contains("scaled month by month"));
+    }
+
+    /** The comparison names what falls short, and says that synthetic rain never takes the record's place. */
+    @Test
+    void syntheticRainIsComparedWithTheRecord() {
+        Answer rain = Asked.answer("rain " + DemoData.inventedRain() + " --synthetic 20 --seed 3");
+        String table = rain.figures().get("synthesis").toString();
+        for (String figure : List.of("yearly rain", "yearly spread", "wet-day share", "longest dry spell")) {
+            assertTrue(table.contains(figure), table);
+        }
+        assertTrue(rain.figures().get("synthesisVerdict").toString().contains("never in place of it"));
+        assertEquals(Asked.answer("rain " + DemoData.inventedRain()).number("annualMean", "mm"),
+                rain.number("annualMean", "mm"), "the headline is the record's");
+        assertEquals(table, Asked.answer("rain " + DemoData.inventedRain() + " --synthetic 20 --seed 3").figures()
+                .get("synthesis").toString(), "the seed decides");
+        assertTrue(Asked.of("rain " + DemoData.inventedRain() + " --synthetic 5").refusal().contains("20 to 10000"));
     }
 }

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -60,20 +59,11 @@ final class ResultFiles {
             addReport(report, results, contents);
         }
         for (Path path : contents.keySet()) {
-            if (Files.exists(path) && !force) {
-                throw new Failures.BadInputException(path + " is there already; --force overwrites it");
-            }
+            WholeFile.check(path, force);
         }
         Files.createDirectories(folder);
         for (Map.Entry<Path, byte[]> file : contents.entrySet()) {
-            // not a temporary file of the platform: those can be read by their owner alone
-            Path part = folder.resolve("." + file.getKey().getFileName() + ".part");
-            try {
-                Files.write(part, file.getValue());
-                Files.move(part, file.getKey(), StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
-            } finally {
-                Files.deleteIfExists(part);
-            }
+            WholeFile.write(file.getKey(), file.getValue());
         }
     }
 

@@ -17,6 +17,7 @@ import org.roofspring.rain.DayDepth;
 import org.roofspring.rain.DrySpell;
 import org.roofspring.rain.QualityReport;
 import org.roofspring.rain.RainStatistics;
+import org.roofspring.rain.SynthesisComparison;
 import org.roofspring.rain.YearTotal;
 
 /** A rain record in words: how long, how much, how dry, how far to trust it. */
@@ -123,5 +124,18 @@ public final class RainAnswer {
         quality.homogeneity().filter(QualityReport.Homogeneity::isSuspect).ifPresent(shift -> answer.caution(new Caution(
                 "rain.shift", Severity.WARNING, elementId, "Yearly totals shift after {0}: the gauge may have been moved, or the record joined from two.",
                 List.of(Integer.toString(shift.lastYearBefore())), "", Source.fromMemory("Pettitt, A non-parametric approach to the change-point problem, 1979"))));
+    }
+
+    /** Synthetic rain beside the record it was fitted to, and whether it can be trusted; it never takes its place. */
+    public static void synthesis(AnswerBuilder answer, SynthesisComparison comparison) {
+        answer.add("synthesis", "Synthetic rain against the record", new FindingValue.Table(List.of("Figure", "Unit",
+                "Record", "Synthetic, middle", "Synthetic, 5 %", "Synthetic, 95 %", "Falls short"),
+                comparison.rows().stream().map(row -> List.<Object>of(row.label(), row.unit(), Quantity.of(row.record()),
+                        Quantity.of(row.synthetic()), Quantity.of(row.low()), Quantity.of(row.high()),
+                        row.fallsShort())).toList()));
+        answer.add("synthesisVerdict", "Whether synthetic rain can be trusted", new FindingValue.Verdict(
+                comparison.fallsShort() ? FindingValue.Verdict.Level.BAD : FindingValue.Verdict.Level.CONDITIONAL,
+                comparison.fallsShort() ? "too kind to tanks" : "only beside the record",
+                List.of(comparison.verdict())));
     }
 }
