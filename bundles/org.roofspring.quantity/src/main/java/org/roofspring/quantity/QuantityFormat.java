@@ -48,8 +48,15 @@ public final class QuantityFormat {
         return unit.equals("%") ? number + NARROW_SPACE + "%" : number + "\u00a0" + unit;
     }
 
-    /** A number alone: whole digits are never rounded away below 10^digits, and trailing zeros are dropped. */
+    /**
+     * A number alone: whole digits are never rounded away below 10^digits, and trailing zeros are dropped.
+     *
+     * @throws IllegalArgumentException when the value is infinite or not a number
+     */
     public String number(double value) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException("the value to show is " + value + "; a finite number is accepted");
+        }
         if (value == 0) {
             return "0";
         }

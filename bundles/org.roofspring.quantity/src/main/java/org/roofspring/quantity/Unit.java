@@ -32,12 +32,12 @@ public final class Unit {
         return dimension;
     }
 
-    /** Converts a value in this unit to the SI-based unit of the dimension. */
+    /** Converts a value in this unit to the SI-based unit of the dimension; what is no finite number stays none. */
     public double toSi(double value) {
         return value * numerator / denominator + offset;
     }
 
-    /** Converts a value in the SI-based unit of the dimension to this unit. */
+    /** Converts a value in the SI-based unit of the dimension to this unit; what is no finite number stays none. */
     public double fromSi(double si) {
         return (si - offset) * denominator / numerator;
     }

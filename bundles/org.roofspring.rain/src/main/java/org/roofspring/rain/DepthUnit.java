@@ -27,7 +27,7 @@ public enum DepthUnit {
         this.names = names;
     }
 
-    /** The value in millimetres. A tenth is divided by 10, so that 109 becomes exactly the 10.9 that text gives. */
+    /** The value in millimetres; what is no number stays none. A tenth is divided by 10, so that 109 becomes exactly the 10.9 that text gives. */
     public double toMm(double value) {
         return value * factor / divisor;
     }

@@ -38,7 +38,8 @@ public record GammaFit(double shape, double scaleMm) {
      */
     public static double thomShape(double logDeficit) {
         requireDeficit(logDeficit);
-        return bounded((1 + Math.sqrt(1 + 4 * logDeficit / 3)) / (4 * logDeficit));
+        double deficit = Math.min(logDeficit, 1e300); // four times that is still a number
+        return bounded((1 + Math.sqrt(1 + 4 * deficit / 3)) / (4 * deficit));
     }
 
     /**

@@ -29,12 +29,12 @@ public final class BalanceRecorder {
     private long dumpedTotal;
 
     /**
-     * @param days days that will be recorded
+     * @param days days that will be recorded, 0 to {@value TankBalance#MOST_DAYS}
      * @param startVolume in store before the first day
      */
     public BalanceRecorder(int days, long startVolume) {
         this.startVolume = startVolume;
-        endVolume = new long[days];
+        endVolume = new long[TankBalance.checkedDays(days)];
         demand = new long[days];
         supplied = new long[days];
     }

@@ -25,6 +25,9 @@ public record CheapestPair(int roof, int tank, double cost, double timeReliabili
     public static Optional<CheapestPair> of(ReliabilitySurface surface, double[] roofCost, double[] tankCost,
             double targetRatio) {
         TankSizing.checkTarget(targetRatio);
+        if (surface.curves().isEmpty()) {
+            throw new IllegalArgumentException("surface has no roofs; accepted is one or more");
+        }
         ReliabilityCurve first = surface.curves().getFirst();
         checkCosts(roofCost, surface.curves().size(), "roofCost");
         checkCosts(tankCost, first.tanks(), "tankCost");

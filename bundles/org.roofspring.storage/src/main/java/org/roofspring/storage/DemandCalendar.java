@@ -62,10 +62,10 @@ public record DemandCalendar(double volumeM3PerDay, Set<DayOfWeek> weekdays, Lis
      * Demand day by day [m&sup3;].
      *
      * @param firstDate date of day 0
-     * @param days length of the series, 0 or more
+     * @param days length of the series, 0 to {@value TankBalance#MOST_DAYS}
      */
     public double[] seriesM3(LocalDate firstDate, int days) {
-        double[] series = new double[days];
+        double[] series = new double[TankBalance.checkedDays(days)];
         for (int day = 0; day < days; day++) {
             series[day] = volumeM3(firstDate.plusDays(day));
         }

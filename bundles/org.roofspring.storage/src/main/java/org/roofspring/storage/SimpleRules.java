@@ -36,7 +36,7 @@ public final class SimpleRules {
         if (!(efficiencyRatio >= 0 && efficiencyRatio <= 1)) {
             throw new IllegalArgumentException("efficiencyRatio is " + efficiencyRatio + "; accepted is 0 to 1");
         }
-        return efficiencyRatio * Math.max(0, annualMm - lossMm) * areaM2 / 1000;
+        return efficiencyRatio * (Math.max(0, annualMm - lossMm) / 1000) * areaM2;
     }
 
     /**

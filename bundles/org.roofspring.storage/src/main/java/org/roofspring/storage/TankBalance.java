@@ -12,6 +12,8 @@ import org.roofspring.storage.internal.PlainTank;
  * <p>Symbols: Q inflow, D demand, Y supplied, V volume, S capacity [m&sup3;], one value a day.
  */
 public final class TankBalance {
+    /** Longest series that is made, some 27 000 years [d]. */
+    public static final int MOST_DAYS = 10_000_000;
 
     private TankBalance() {
     }
@@ -50,10 +52,25 @@ public final class TankBalance {
         return run(inflowM3, constantDemand(demandM3PerDay, inflowM3.length), design);
     }
 
-    /** The same demand on every day of a record, as a series [m&sup3;]. */
+    /**
+     * The same demand on every day of a record, as a series [m&sup3;].
+     *
+     * @param demandM3PerDay D [m&sup3; a day], 0 to 2,000,000
+     * @param days length of the series, 0 to {@value #MOST_DAYS}
+     */
     public static double[] constantDemand(double demandM3PerDay, int days) {
-        double[] demand = new double[days];
+        if (!(demandM3PerDay >= 0 && demandM3PerDay <= FixedVolume.MAX_M3)) {
+            throw new IllegalArgumentException("demandM3PerDay is " + demandM3PerDay + " m3; accepted is 0 to 2,000,000");
+        }
+        double[] demand = new double[checkedDays(days)];
         Arrays.fill(demand, demandM3PerDay);
         return demand;
+    }
+
+    static int checkedDays(int days) {
+        if (days < 0 || days > MOST_DAYS) {
+            throw new IllegalArgumentException("days is " + days + "; accepted is 0 to " + MOST_DAYS);
+        }
+        return days;
     }
 }

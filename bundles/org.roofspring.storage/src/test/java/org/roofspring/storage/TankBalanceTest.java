@@ -130,7 +130,7 @@ class TankBalanceTest {
     void volumesOutOfRangeAreRefused(double bad) {
         StorageDesign design = new StorageDesign(1, 0, YieldRule.YAS);
         assertMessage("inflowM3 on day 1 is " + bad, () -> TankBalance.run(new double[] {0, bad}, 1, design));
-        assertMessage("demandM3 on day 0 is " + bad, () -> TankBalance.run(new double[] {0}, bad, design));
+        assertMessage("demandM3PerDay is " + bad, () -> TankBalance.run(new double[] {0}, bad, design));
         assertMessage("capacityM3 is " + bad, () -> new StorageDesign(bad, 0, YieldRule.YAS));
         assertMessage("startVolumeM3 is " + bad, () -> new StorageDesign(2_000_000, bad, YieldRule.YAS));
         assertMessage("inflowM3 on day 0 is " + bad, () -> SequentPeak.of(new double[] {bad}, new double[] {1}, 1));

@@ -41,6 +41,7 @@ public sealed interface Spread {
 
         @Override
         public double quantile(double share) {
+            Checks.within("share", share, 0, 1, "");
             return low + share * (high - low);
         }
 
@@ -60,6 +61,7 @@ public sealed interface Spread {
 
         @Override
         public double quantile(double share) {
+            Checks.within("share", share, 0, 1, "");
             double width = high - low;
             if (width == 0) {
                 return low;
@@ -95,6 +97,7 @@ public sealed interface Spread {
 
         @Override
         public double quantile(double share) {
+            Checks.within("share", share, 0, 1, "");
             // The tails are held at 8 standard deviations, so that a draw of exactly 0 is finite.
             double z = Math.clamp(Math.sqrt(2) * Erf.erfInv(2 * share - 1), -8, 8);
             return median * Math.exp(sigma() * z);
