@@ -30,7 +30,8 @@ public final class DiscountFactors {
     }
 
     /**
-     * Uniform present value, UPV = (1 - (1 + d)^-n) / d, and n where d is 0: today's worth of 1 at the end of each year.
+     * Uniform present value, UPV = (1 - (1 + d)^-n) / d, and n where d is 0: today's worth of 1 at the end of each
+     * year.
      *
      * @param rate  in a year, -0.5 to 1 [-]
      * @param years whole, 0 to 1000 [yr]

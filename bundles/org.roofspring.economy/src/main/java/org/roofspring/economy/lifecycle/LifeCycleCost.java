@@ -9,7 +9,8 @@ import java.util.OptionalDouble;
 import org.roofspring.economy.internal.Checks;
 
 /**
- * Cost of a supply over the horizon, in money of the base year. Present value is the sum over all payments of price (1 +
+ * Cost of a supply over the horizon, in money of the base year. Present value is the sum over all payments of price
+ * (1 +
  * r)^-t, less what is left at the end; annual cost is present value times the capital recovery factor; cost of a m3 is
  * present value of cost over present value of water. Source of the factors: {@link DiscountFactors}.
  */

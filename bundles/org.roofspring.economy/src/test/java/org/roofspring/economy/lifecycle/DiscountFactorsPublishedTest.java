@@ -45,7 +45,8 @@ class DiscountFactorsPublishedTest {
     }
 
     /**
-     * Borehole with hand pump: capital 20 to 61 US$ (2011) and recurrent 3 to 6 US$ a year for each person, 20-year total
+     * Borehole with hand pump: capital 20 to 61 US$ (2011) and recurrent 3 to 6 US$ a year for each person, 20-year
+     * total
      * 80 to 181 undiscounted. READ: WASHCost (IRC) figures as given in Akvopedia and by Sanitation Updates.
      */
     @ParameterizedTest

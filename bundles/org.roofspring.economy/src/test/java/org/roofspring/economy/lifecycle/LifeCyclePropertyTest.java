@@ -79,8 +79,10 @@ class LifeCyclePropertyTest {
 
     /** Real reckoning, and nominal reckoning with inflation in prices and rate, give one answer. */
     @Property(tries = 300)
-    void realAndNominalAgree(@ForAll("lines") List<CostLine> lines, @ForAll @DoubleRange(min = 0, max = 0.2) double real,
-            @ForAll @DoubleRange(min = 0, max = 0.2) double inflation, @ForAll @IntRange(min = 1, max = 60) int horizon) {
+    void realAndNominalAgree(@ForAll("lines") List<CostLine> lines,
+            @ForAll @DoubleRange(min = 0, max = 0.2) double real,
+            @ForAll @DoubleRange(min = 0, max = 0.2) double inflation,
+            @ForAll @IntRange(min = 1, max = 60) int horizon) {
         LifeCycleCost plain = cost(lines, Terms.real(real, horizon));
         LifeCycleCost risen = cost(lines, Terms.nominal((1 + real) * (1 + inflation) - 1, inflation, horizon));
         assertEquals(plain.presentCur(), risen.presentCur(), 1e-9 * (1 + Math.abs(plain.presentCur())));
