@@ -61,6 +61,9 @@ public final class AppraiseCommand implements Callable<Integer> {
         } catch (SiteFileException e) {
             throw new Failures.BadInputException(e.getMessage(), e);
         }
+        if (files != null) {
+            files.warmUp();
+        }
         Path folder = file.toAbsolutePath().getParent();
         SiteSnapshot snapshot = SiteSnapshot.of(site, 1, folder);
         SiteResults results = new CalculationRunner(registry).run(snapshot);

@@ -47,6 +47,15 @@ final class ResultFiles {
         }
     }
 
+    /** While the calculations run, another core can make ready what writing a report takes. */
+    void warmUp() {
+        if (formats.contains("html") || formats.contains("pdf")) {
+            Thread thread = new Thread(DesignReport::warmUp, "report warm-up");
+            thread.setDaemon(true);
+            thread.start();
+        }
+    }
+
     /** @param date day of the design report */
     void write(SiteSnapshot snapshot, SiteResults results, LocalDate date) throws IOException {
         Map<Path, byte[]> contents = new LinkedHashMap<>();

@@ -122,7 +122,7 @@ public final class TrueTypeWidths {
 
     /** Whether the font has a sign for a character. */
     public boolean has(int codePoint) {
-        return glyphs.containsKey(codePoint);
+        return codePoint >= 0 && codePoint < DIRECT ? direct[codePoint] >= 0 : glyphs.containsKey(codePoint);
     }
 
     private int unsigned(int at) {

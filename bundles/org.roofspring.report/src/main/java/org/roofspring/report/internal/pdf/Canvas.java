@@ -25,6 +25,7 @@ final class Canvas {
     private final Pages pages;
     private final List<PDAnnotation> links;
     private double scale = 1;
+    private long texts;
     private double originX;
     private double originY;
 
@@ -40,6 +41,11 @@ final class Canvas {
         this.stream = stream;
         this.fonts = fonts;
         this.pages = pages;
+    }
+
+    /** A number that changes with the texts on the page, the same in every run. */
+    long texts() {
+        return texts;
     }
 
     Pages pages() {
@@ -81,6 +87,7 @@ final class Canvas {
             stream.setTextMatrix(Matrix.getRotateInstance(Math.toRadians(degrees), (float) x, (float) base));
         }
         stream.showText(text);
+        texts = 31 * texts + text.hashCode();
         stream.endText();
     }
 

@@ -46,6 +46,7 @@ public final class PdfWriter {
     private final Paginator paginator = new Paginator(MARGIN, PAGE.getHeight() - MARGIN, PAGE.getWidth() - 2 * MARGIN,
             PAGE.getHeight() - 2 * MARGIN - 8);
     private final List<Block.Heading> outline = new ArrayList<>();
+    private long texts;
 
     public PdfWriter(ReportDocument report) {
         this.report = report;
@@ -219,6 +220,7 @@ public final class PdfWriter {
             canvas.text(MARGIN, FOOT - 14, title, Typeface.REGULAR, 7, Colours.FAINT_INK);
             canvas.text(PAGE.getWidth() - MARGIN - Typeface.REGULAR.width(number, 7), FOOT - 14, number,
                     Typeface.REGULAR, 7, Colours.FAINT_INK);
+            texts = 31 * texts + canvas.texts();
         }
         if (!links.isEmpty()) {
             page.setAnnotations(links);
@@ -233,8 +235,8 @@ public final class PdfWriter {
         information.setCreationDate(GregorianCalendar.from(report.date().atStartOfDay(ZoneOffset.UTC)));
         document.setDocumentInformation(information);
         document.getDocumentCatalog().setLanguage("en");
-        // else the file is given a name from the clock; not the hash code of the records, which differs from run to run
-        document.setDocumentId((long) report.toString().hashCode());
+        // else the file is given a name from the clock; the hash code of the records would differ from run to run
+        document.setDocumentId(texts);
     }
 
     private void outline(PDDocument document) {

@@ -12,20 +12,25 @@ final class TextLines {
 
     static List<String> of(String text, Typeface face, double size, double width) {
         List<String> lines = new ArrayList<>();
+        double space = face.width(" ", size);
         for (String paragraph : printable(text, face).split("\n", -1)) {
             StringBuilder line = new StringBuilder();
+            double used = 0;
             for (String word : paragraph.split(" ")) {
                 String rest = word;
-                String joined = line.isEmpty() ? rest : line + " " + rest;
-                if (!line.isEmpty() && face.width(joined, size) > width) {
+                double wide = face.width(rest, size);
+                if (!line.isEmpty() && used + space + wide > width) {
                     lines.add(line.toString());
                     line.setLength(0);
+                    used = 0;
                 }
-                while (face.width(rest, size) > width && rest.codePointCount(0, rest.length()) > 1) {
+                while (wide > width && rest.codePointCount(0, rest.length()) > 1) {
                     int cut = fitting(rest, face, size, width);
                     lines.add(rest.substring(0, cut));
                     rest = rest.substring(cut);
+                    wide = face.width(rest, size);
                 }
+                used += (line.isEmpty() ? 0 : space) + wide;
                 line.append(line.isEmpty() ? "" : " ").append(rest);
             }
             lines.add(line.toString());
@@ -57,6 +62,16 @@ final class TextLines {
 
     /** The text with a replacement sign for each character that the font lacks; control characters are left out. */
     static String printable(String text, Typeface face) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c != '\n' && !face.has(c)) {
+                return replaced(text, face);
+            }
+        }
+        return text;
+    }
+
+    private static String replaced(String text, Typeface face) {
         StringBuilder printable = new StringBuilder(text.length());
         text.codePoints().forEach(c -> {
             if (c == '\n' || c == '\t' || c == '\r') {
