@@ -94,7 +94,7 @@ final class BoardReader {
         Optional<ReviewAnswer.Band> now = answer.flatMap(found -> found.band(pump.getId()));
         Optional<ReviewAnswer.Band> band = now.or(() -> lastGood.band(pump.getId()));
         return new BoardModel(pump.getId(), rows, band.map(ReviewAnswer.Band::lowest).orElse(null),
-                band.map(ReviewAnswer.Band::highest).orElse(null), state(rows.size(), now.isPresent()),
+                band.map(ReviewAnswer.Band::highest).orElse(null), state(rows, now.isPresent()),
                 stale || now.isEmpty());
     }
 
@@ -162,7 +162,7 @@ final class BoardReader {
                 .orElse("sign-off being checked");
     }
 
-    private String state(int rows, boolean found) {
+    private String state(List<BoardRow> rows, boolean found) {
         Optional<CalculationResult> result = session.live().results().result(ReviewAnswer.CALCULATION);
         if (pump.getCandidates().isEmpty()) {
             return !pump.isInUse() || pump.getKind() == PumpKind.HAND_PUMP
@@ -183,7 +183,9 @@ final class BoardReader {
                     .cautions().stream().filter(caution -> pump.getId().equals(caution.elementId()))
                     .map((Caution caution) -> caution.text(session.format())).findFirst().orElse("there is no answer.");
         }
-        return rows + (rows == 1 ? " pump" : " pumps") + " on the line of " + Words.name(pump)
-                + ". The curves of selected rows are drawn; Ctrl+click adds one.";
+        return rows.size() + (rows.size() == 1 ? " pump" : " pumps") + " on the line of " + Words.name(pump)
+                + ". " + (rows.stream().anyMatch(BoardRow::figuresStale)
+                ? "Grey figures are the last that could be computed."
+                : "The curves of selected rows are drawn; Ctrl+click adds one.");
     }
 }

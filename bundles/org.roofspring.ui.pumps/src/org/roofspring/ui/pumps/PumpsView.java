@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.WeakHashMap;
@@ -244,9 +245,18 @@ public final class PumpsView extends SessionView {
         UnitSystem system = DisplayUnits.system(session.site());
         QuantityFormat format = session.format();
         chart.show(model, selected, system, format);
-        NamedElement about = selected.isEmpty() ? null
-                : (NamedElement) session.element(selected.get(selected.size() - 1).id()).orElse(null);
-        review.show(session, about, lastGood(session).take(session.live().results()));
+        BoardRow last = selected.isEmpty() ? null : selected.get(selected.size() - 1);
+        NamedElement about = last == null ? null : (NamedElement) session.element(last.id()).orElse(null);
+        review.show(session, about, last == null ? "" : verdict(last),
+                lastGood(session).take(session.live().results()));
+    }
+
+    /** The reasons for a verdict, which the grid has no room for. */
+    private static String verdict(BoardRow row) {
+        String verdict = row.text(Column.VERDICT);
+        String reasons = row.text(Column.REASONS);
+        return row.name() + ": " + (verdict.isEmpty() ? "not yet known" : verdict.toLowerCase(Locale.ROOT))
+                + (reasons.isEmpty() ? "" : ", for " + reasons) + (row.verdictStale() ? " (out of date)" : "") + ".";
     }
 
     @Override

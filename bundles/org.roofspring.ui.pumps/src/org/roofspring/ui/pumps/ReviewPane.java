@@ -114,8 +114,11 @@ public final class ReviewPane {
         }
     }
 
-    /** @param newAbout the pump or candidate that is selected, or null */
-    void show(SiteSession newSession, NamedElement newAbout, Optional<ReviewAnswer> answer) {
+    /**
+     * @param newAbout the pump or candidate that is selected, or null
+     * @param verdict  on it, in words with its reasons
+     */
+    void show(SiteSession newSession, NamedElement newAbout, String verdict, Optional<ReviewAnswer> answer) {
         if (newAbout != about || answered != null && !newSession.contains(answered)) {
             answered = null;
             tell(HINT, false);
@@ -132,8 +135,7 @@ public final class ReviewPane {
         }
         List<Card> list = session.site().getRemarks().stream().filter(remark -> remark.getElement() == about)
                 .map(remark -> card(remark, answer)).toList();
-        cards.show((list.isEmpty() ? "Nobody has said anything about " : "Said about ") + Words.name(about) + ".",
-                list);
+        cards.show(verdict + (list.isEmpty() ? " Nobody has remarked on it yet." : ""), list);
     }
 
     private Card card(Remark remark, Optional<ReviewAnswer> answer) {
