@@ -21,7 +21,6 @@ import java.util.Map;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentNameDictionary;
-import org.apache.pdfbox.text.PDFTextStripper;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.parser.Parser;
@@ -157,7 +156,9 @@ class AnyCalculationTest {
         try (PDDocument pdf = Loader.loadPDF(PdfReport.write(report()))) {
             var names = new PDDocumentNameDictionary(pdf.getDocumentCatalog()).getDests().getNames();
             findings().forEach(finding -> assertTrue(names.containsKey(DesignReport.idOf(ID, finding)), finding.id()));
-            String text = new PDFTextStripper().getText(pdf);
+            PageLetters letters = new PageLetters();
+            String text = letters.getText(pdf);
+            assertEquals(List.of(), letters.outside(), "thirty columns and words without end stay on the page");
             assertTrue(text.contains("alert('x')"));
             assertTrue(text.contains("\ufffd"), "what the font lacks is shown as missing");
             assertEquals(6000, text.split("\\bword\\b", -1).length - 1,
@@ -177,7 +178,8 @@ class AnyCalculationTest {
         Path pdf = folder.resolve("other.pdf");
         Path html = folder.resolve("other.html");
         Process other = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-cp",
-                System.getProperty("java.class.path"), AnyCalculationTest.class.getName(), pdf.toString(), html.toString())
+                System.getProperty("java.class.path"), AnyCalculationTest.class.getName(), pdf.toString(),
+                        html.toString())
                 .redirectErrorStream(true).redirectOutput(folder.resolve("log").toFile()).start();
         assertEquals(0, other.waitFor(), () -> read(folder.resolve("log")));
         assertEquals(HtmlReport.write(report()), Files.readString(html));

@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -26,7 +25,6 @@ import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDNamedDestination;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -35,42 +33,14 @@ import org.roofspring.calc.engine.CalculationResult;
 
 /** The PDF of both demonstration sites, opened again and looked at page by page. */
 class DemoPdfTest {
-    /** Text begins and ends inside the margins of 48 points; a hair is left for rounding. */
-    private static final float MARGIN = 47.5f;
-
-    /** Letters with their page. */
-    private static final class Letters extends PDFTextStripper {
-        private final List<String> outside = new ArrayList<>();
-        private int count;
-
-        @Override
-        protected void processTextPosition(TextPosition letter) {
-            count++;
-            PDPage page = getCurrentPage();
-            float right = letter.getXDirAdj() + letter.getWidthDirAdj();
-            boolean level = letter.getDir() == 0;
-            float width = page.getMediaBox().getWidth();
-            float height = page.getMediaBox().getHeight();
-            boolean inside = !level || letter.getXDirAdj() >= MARGIN && right <= width - MARGIN
-                    && letter.getYDirAdj() > 30
-                    && letter.getYDirAdj() < height - 20;
-            if (!inside) {
-                outside.add("page " + getCurrentPageNo() + ": " + letter.getUnicode() + " at "
-                        + letter.getXDirAdj() + ", "
-                        + letter.getYDirAdj());
-            }
-            super.processTextPosition(letter);
-        }
-    }
-
     @ParameterizedTest
     @ValueSource(strings = { "hill-school", "household" })
     void noTextLeavesThePage(String site) throws IOException {
         try (PDDocument pdf = Loader.loadPDF(DemoReport.of(site).pdf())) {
-            Letters letters = new Letters();
+            PageLetters letters = new PageLetters();
             String text = letters.getText(pdf);
-            assertEquals(List.of(), letters.outside);
-            assertTrue(letters.count > 10_000, "letters: " + letters.count);
+            assertEquals(List.of(), letters.outside());
+            assertTrue(letters.count() > 10_000, "letters: " + letters.count());
             assertTrue(text.contains(DemoReport.of(site).document().title()));
             assertTrue(pdf.getNumberOfPages() > 10 && pdf.getNumberOfPages() < 150, "pages: " + pdf.getNumberOfPages());
         }
