@@ -1,6 +1,7 @@
 package org.roofspring.hydraulics.pump;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -62,14 +63,16 @@ public final class PumpFile {
     public static List<PumpCurve> readAll(Path path) throws IOException {
         Require.present("path of the pump file", path);
         String name = path.getFileName().toString();
-        long size = Files.size(path);
-        if (size > LARGEST_BYTES) {
+        byte[] bytes;
+        try (InputStream in = Files.newInputStream(path)) {
+            bytes = in.readNBytes((int) LARGEST_BYTES + 1); // a size on disk says nothing of what a device gives
+        }
+        if (bytes.length > LARGEST_BYTES) {
             throw new PumpFileException(name, 0, 0, "a pump file of at most " + LARGEST_BYTES
-                    + " bytes is accepted, this one has " + size);
+                    + " bytes is accepted, this one has more");
         }
         try {
-            return parseAll(name, StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(Files.readAllBytes(path)))
-                    .toString());
+            return parseAll(name, StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString());
         } catch (CharacterCodingException notText) {
             throw new PumpFileException(name, 0, 0,
                     "this is not UTF-8 text; a table of comma-separated values is needed");

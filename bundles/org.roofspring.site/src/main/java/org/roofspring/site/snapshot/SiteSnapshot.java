@@ -165,6 +165,21 @@ public final class SiteSnapshot {
         return new SiteSnapshot(Changes.applied(copy(site), changes(option)), revision, folder);
     }
 
+    /**
+     * A snapshot of the design as several options or stages would make it, in the given order and those alone.
+     *
+     * @param ids identifiers of the options
+     * @throws IllegalArgumentException when there is no such option, or one of its changes cannot be made
+     */
+    public SiteSnapshot withAll(Collection<String> ids) {
+        List<Change> changes = new ArrayList<>();
+        for (String id : ids) {
+            changes.addAll(find(id, Option.class).orElseThrow(() -> new IllegalArgumentException(
+                    "there is no option with the identifier \"" + id + "\"")).getChanges());
+        }
+        return new SiteSnapshot(Changes.applied(copy(site), changes), revision, folder);
+    }
+
     private List<Change> changes(Option option) {
         if (!(option instanceof Stage)) {
             return option.getChanges();
