@@ -80,6 +80,7 @@ public final class CandidateGrid {
     private boolean telling = true;
 
     CandidateGrid(Composite parent, Listener listener) {
+        GridLibrary.start();
         this.listener = listener;
         DataLayer body = new DataLayer(rows);
         body.setDefaultRowHeight(ROW_HEIGHT);

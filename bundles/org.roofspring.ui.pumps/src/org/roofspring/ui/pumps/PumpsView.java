@@ -256,7 +256,7 @@ public final class PumpsView extends SessionView {
         String verdict = row.text(Column.VERDICT);
         String reasons = row.text(Column.REASONS);
         return row.name() + ": " + (verdict.isEmpty() ? "not yet known" : verdict.toLowerCase(Locale.ROOT))
-                + (reasons.isEmpty() ? "" : ", for " + reasons) + (row.verdictStale() ? " (out of date)" : "") + ".";
+                + (reasons.isEmpty() ? "" : "; " + reasons) + (row.verdictStale() ? " (out of date)" : "") + ".";
     }
 
     @Override
