@@ -131,9 +131,9 @@ public final class OutlookStudy {
     }
 
     private void daysLeft() {
-        days("daysLeftCautious", "Days of water left, cautious (1 year in 10)", 0.1);
-        days("daysLeftMiddle", "Days of water left, middle (half the years)", 0.5);
-        days("daysLeftHopeful", "Days of water left, hopeful (9 years in 10)", 0.9);
+        days("daysLeftCautious", "Days left, cautious (1 year in 10)", 0.1);
+        days("daysLeftMiddle", "Days left, middle (half the years)", 0.5);
+        days("daysLeftHopeful", "Days left, hopeful (9 years in 10)", 0.9);
         answer.add("years", "Year by year", new FindingValue.Table(
                 List.of("Weather from", "Days left", "Went short", "Goes on in the first year"),
                 outlook.runs().stream().map(OutlookStudy::row).toList()),
