@@ -89,21 +89,22 @@ final class SiteSections {
         boolean elements = objects.stream().anyMatch(object -> object instanceof NamedElement named
                 && named.getName() != null);
         List<String> columns = new ArrayList<>();
-        if (!ofSite) {
-            columns.add("Of");
-        }
+        // the name first: it heads the columns where the table is turned
         if (elements) {
             columns.add("Name");
+        }
+        if (!ofSite) {
+            columns.add("Of");
         }
         features.forEach(feature -> columns.add(Words.label(feature.getName())));
         List<List<Object>> rows = new ArrayList<>();
         for (EObject object : objects) {
             List<Object> row = new ArrayList<>();
-            if (!ofSite) {
-                row.add(object.eContainer() instanceof Element owner ? words.name(owner) : "");
-            }
             if (elements) {
                 row.add(object instanceof Element element ? ownName(element) : "");
+            }
+            if (!ofSite) {
+                row.add(object.eContainer() instanceof Element owner ? words.name(owner) : "");
             }
             features.forEach(feature -> row.add(value(object, feature)));
             rows.add(row);
