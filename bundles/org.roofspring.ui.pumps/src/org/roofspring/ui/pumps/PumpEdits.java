@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.concurrent.ThreadLocalRandom;
 import java.util.function.Consumer;
 
 import org.eclipse.emf.ecore.EObject;
@@ -21,6 +22,8 @@ import org.roofspring.hydraulics.pump.PumpFile;
 import org.roofspring.quantity.Quantity;
 import org.roofspring.quantity.Unit;
 import org.roofspring.quantity.Units;
+import org.roofspring.site.Element;
+import org.roofspring.site.Ids;
 import org.roofspring.site.NamedElement;
 import org.roofspring.site.Pump;
 import org.roofspring.site.PumpCandidate;
@@ -67,21 +70,23 @@ public final class PumpEdits {
                 read.add(candidate(curve, file.getFileName().toString()));
             }
         }
-        String label = "Import " + read.size() + (read.size() == 1 ? " candidate" : " candidates");
-        List<PumpCandidate> added = new ArrayList<>();
-        session.edits().compound(label, pump, () -> {
-            Set<String> names = new HashSet<>();
-            pump.getCandidates().forEach(candidate -> names.add(candidate.getName()));
-            for (PumpCandidate candidate : read) {
-                PumpCandidate empty = (PumpCandidate) session.edits().add(pump, Literals.PUMP__CANDIDATES);
-                empty.setName(unused(candidate.getName(), names));
-                empty.setDataSource(candidate.getDataSource());
-                empty.getPoints().addAll(candidate.getPoints());
-                added.add(empty);
+        Set<String> ids = new HashSet<>();
+        session.site().eAllContents().forEachRemaining(object -> {
+            if (object instanceof Element element) {
+                ids.add(element.getId());
             }
         });
-        session.select(session.selection().to(added.get(0)));
-        return added;
+        Set<String> names = new HashSet<>();
+        pump.getCandidates().forEach(candidate -> names.add(candidate.getName()));
+        for (PumpCandidate candidate : read) {
+            candidate.setId(Ids.newId(candidate.eClass(), ids::contains, ThreadLocalRandom.current()));
+            ids.add(candidate.getId());
+            candidate.setName(unused(candidate.getName(), names));
+        }
+        session.edits().compound("Import " + read.size() + (read.size() == 1 ? " candidate" : " candidates"), pump,
+                () -> pump.getCandidates().addAll(read));
+        session.select(session.selection().to(read.get(0)));
+        return read;
     }
 
     private static String unused(String name, Set<String> taken) {
