@@ -56,13 +56,13 @@ public final class PumpFile {
      */
     public static PumpCurve read(Path path) throws IOException {
         List<PumpCurve> curves = readAll(path);
-        return only(path.getFileName().toString(), curves);
+        return only(nameOf(path), curves);
     }
 
     /** Reads a file of one pump or many, in the order in which they appear. */
     public static List<PumpCurve> readAll(Path path) throws IOException {
         Require.present("path of the pump file", path);
-        String name = path.getFileName().toString();
+        String name = nameOf(path);
         byte[] bytes;
         try (InputStream in = Files.newInputStream(path)) {
             bytes = in.readNBytes((int) LARGEST_BYTES + 1); // a size on disk says nothing of what a device gives
@@ -77,6 +77,12 @@ public final class PumpFile {
             throw new PumpFileException(name, 0, 0,
                     "this is not UTF-8 text; a table of comma-separated values is needed");
         }
+    }
+
+    /** The root of a drive has no name. */
+    private static String nameOf(Path path) {
+        Path name = path.getFileName();
+        return name == null ? path.toString() : name.toString();
     }
 
     /** As {@link #read}, from text. */

@@ -115,6 +115,13 @@ class SavingTest {
     }
 
     @Test
+    void theRootOfADriveIsAFolder() {
+        Path root = folder.getRoot();
+        assertTrue(assertThrows(SiteFileException.class, () -> SiteFiles.save(site("x"), root)).getMessage()
+                .startsWith(root + " is a folder"));
+    }
+
+    @Test
     void otherFilesAreReplacedWhenToldAndKept() throws IOException {
         Files.write(file, new byte[] {1, 2, 3});
         SiteFiles.save(site("new"), file);

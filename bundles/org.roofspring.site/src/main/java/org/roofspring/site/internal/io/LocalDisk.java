@@ -96,7 +96,7 @@ public class LocalDisk implements Disk {
     @Override
     public void deleteLeftovers(Path folder, String prefix) throws IOException {
         Instant limit = Instant.now().minus(ABANDONED);
-        try (DirectoryStream<Path> entries = Files.newDirectoryStream(folder, entry -> isLeftover(entry, prefix))) {
+        try (DirectoryStream<Path> entries = Files.newDirectoryStream(folder, entry -> isLeftover(folder, entry, prefix))) {
             for (Path entry : entries) {
                 if (Files.getLastModifiedTime(entry).toInstant().isBefore(limit)) {
                     Files.deleteIfExists(entry);
@@ -105,8 +105,8 @@ public class LocalDisk implements Disk {
         }
     }
 
-    private static boolean isLeftover(Path entry, String prefix) {
-        String name = entry.getFileName().toString();
+    private static boolean isLeftover(Path folder, Path entry, String prefix) {
+        String name = folder.relativize(entry).toString();
         return name.startsWith(prefix) && name.endsWith(TEMPORARY) && Files.isRegularFile(entry);
     }
 }

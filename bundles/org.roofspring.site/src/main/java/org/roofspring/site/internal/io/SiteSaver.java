@@ -33,7 +33,8 @@ public final class SiteSaver {
      * @throws SiteFileException    when the site cannot be written or the disk refuses; the file is then as it was
      */
     public Saved save(Site site, Path file, FileState expected) throws SiteFileException {
-        return save(SiteWriter.toBytes(site, file.getFileName().toString()), file, expected);
+        Path name = file.getFileName(); // the root of a drive has none
+        return save(SiteWriter.toBytes(site, name == null ? file.toString() : name.toString()), file, expected);
     }
 
     /** As {@link #save(Site, Path, FileState)}, from the bytes that a site was turned into. */
