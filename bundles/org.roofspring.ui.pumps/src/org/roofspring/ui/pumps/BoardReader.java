@@ -184,7 +184,7 @@ final class BoardReader {
                     .map((Caution caution) -> caution.text(session.format())).findFirst().orElse("there is no answer.");
         }
         return rows.size() + (rows.size() == 1 ? " pump" : " pumps") + " on the line of " + Words.name(pump)
-                + ". " + (rows.stream().anyMatch(BoardRow::figuresStale)
+                + ". " + (rows.stream().anyMatch(row -> row.figuresStale() && row.number(Column.FLOW).isPresent())
                 ? "Grey figures are the last that could be computed."
                 : "The curves of selected rows are drawn; Ctrl+click adds one.");
     }

@@ -210,6 +210,7 @@ public final class PumpsView extends SessionView {
         }
         pumps.select(pumpIds.indexOf(pumpId));
         pumps.setEnabled(names.length > 1);
+        pumps.setVisible(names.length > 0);
     }
 
     private static Optional<Pump> pump(Object element) {

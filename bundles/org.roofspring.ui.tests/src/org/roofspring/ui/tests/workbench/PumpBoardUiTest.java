@@ -366,6 +366,7 @@ class PumpBoardUiTest {
             String reasons = row(row.id()).text(Column.REASONS);
             assertTrue(reasons.contains("shut-off head"), reasons);
         }
+        assertTrue(view.state().endsWith("Grey figures are the last that could be computed."), view.state());
         session.undo();
         reviewed();
         assertEquals(good, view.model().rows());
