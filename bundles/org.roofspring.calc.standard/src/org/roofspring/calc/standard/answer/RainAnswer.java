@@ -1,6 +1,11 @@
 package org.roofspring.calc.standard.answer;
 
+import java.time.Month;
+import java.time.format.TextStyle;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -12,6 +17,7 @@ import org.roofspring.calc.Source;
 import org.roofspring.calc.Working.Input;
 import org.roofspring.calc.Working.Step;
 import org.roofspring.quantity.Quantity;
+import org.roofspring.quantity.Unit;
 import org.roofspring.quantity.Units;
 import org.roofspring.rain.DayDepth;
 import org.roofspring.rain.DrySpell;
@@ -26,6 +32,7 @@ public final class RainAnswer {
     private static final Source MARKOV = Source.fromMemory(
             "Richardson, Stochastic simulation of daily precipitation, temperature, and solar radiation, 1981");
     private static final int SHORT_RECORD_YEARS = 30;
+    private static final int[] DRIEST_DAYS = {7, 14, 30, 60, 90, 120, 180, 270, 365, 730};
 
     private RainAnswer() {
     }
@@ -65,15 +72,42 @@ public final class RainAnswer {
         share(answer, "p11", "Chance of a wet day after a wet one", "wet days that follow a wet day / days that follow a wet day", rain.p11());
         answer.add("yearlyTotals", "Yearly totals", new FindingValue.Table(List.of("Year", "Rain", "Days read", "Complete"),
                 rain.yearlyTotals().stream().map(RainAnswer::row).toList()));
+        answer.add("months", "Means of the months", months(rain));
+        answer.add("driestTimes", "Least rain of so many days in a row", driestTimes(rain));
         return answer;
+    }
+
+    private static FindingValue.Table months(RainStatistics rain) {
+        double[] depthMm = rain.monthlyMeansMm();
+        double[] wetDays = rain.meanWetDaysByMonth();
+        List<List<Object>> rows = new ArrayList<>();
+        for (Month month : Month.values()) {
+            rows.add(Arrays.asList(month.getDisplayName(TextStyle.FULL, Locale.ENGLISH),
+                    finite(depthMm[month.ordinal()], Units.MM), finite(wetDays[month.ordinal()], Units.D)));
+        }
+        return new FindingValue.Table(List.of("Month", "Rain", "Wet days"), rows);
+    }
+
+    /** Nothing where a month was never read. */
+    private static Quantity finite(double value, Unit unit) {
+        return Double.isFinite(value) ? Quantity.of(value, unit) : null;
+    }
+
+    private static FindingValue.Table driestTimes(RainStatistics rain) {
+        List<List<Object>> rows = new ArrayList<>();
+        for (int days : DRIEST_DAYS) {
+            rain.minimumOver(days).ifPresent(least -> rows.add(List.of(Quantity.of(least.days(), Units.D),
+                    Quantity.of(least.depthMm(), Units.MM), least.firstDay().toString())));
+        }
+        return new FindingValue.Table(List.of("Days", "Least rain", "From"), rows);
     }
 
     private static List<Object> row(YearTotal year) {
         return List.of(Integer.toString(year.year()), Quantity.of(year.totalMm(), Units.MM), Quantity.of(year.presentDays()), year.complete());
     }
 
-    private static void count(AnswerBuilder answer, String id, String title, int value, org.roofspring.quantity.Unit unit, String rule) {
-        answer.number(id, title, value, unit, Step.of("n", title.toLowerCase(java.util.Locale.ROOT), rule, Quantity.of(value, unit), COUNT));
+    private static void count(AnswerBuilder answer, String id, String title, int value, Unit unit, String rule) {
+        answer.number(id, title, value, unit, Step.of("n", title.toLowerCase(Locale.ROOT), rule, Quantity.of(value, unit), COUNT));
     }
 
     private static void annualMean(AnswerBuilder answer, RainStatistics rain) {
@@ -102,7 +136,7 @@ public final class RainAnswer {
     }
 
     private static void share(AnswerBuilder answer, String id, String title, String rule, OptionalDouble value) {
-        value.ifPresent(v -> answer.number(id, title, v, Units.ONE, Step.of(id, title.toLowerCase(java.util.Locale.ROOT), rule, Quantity.of(v), MARKOV)));
+        value.ifPresent(v -> answer.number(id, title, v, Units.ONE, Step.of(id, title.toLowerCase(Locale.ROOT), rule, Quantity.of(v), MARKOV)));
     }
 
     private static String drySpellWords(RainStatistics rain) {
