@@ -15,7 +15,7 @@ import picocli.CommandLine.Spec;
                 DaysLeftCommand.class, IntensityCommand.class,
                 GutterCommand.class, FirstFlushCommand.class, PipeCommand.class, DutyCommand.class,
                 PumpsCommand.class, GravityCommand.class, DisinfectCommand.class, TrainCommand.class,
-                AppraiseCommand.class },
+                EconomyCommand.class, StagesCommand.class, UpkeepCommand.class, AppraiseCommand.class },
         footer = { "", "Exit status: 0 done; 1 internal fault; 2 wrong usage or bad input; 3 sound input without an answer." })
 public final class RootCommand implements Runnable {
     @Spec

@@ -180,8 +180,8 @@ public final class EconomyFindings {
     }
 
     private Quantity reliability(String name) {
-        return site.getAlternatives().stream().filter(other -> Names.of(other).equals(name))
-                .map(AlternativeSupply::getReliability).findFirst().orElse(null);
+        return site.getAlternatives().stream().filter(other -> Names.of(other).equals(name)).findFirst()
+                .map(AlternativeSupply::getReliability).orElse(null);
     }
 
     private static String breakEven(LifeCycleCost own, LifeCycleCost other) {
