@@ -33,6 +33,7 @@ public final class PumpFile {
     /** Largest file accepted [bytes]. */
     public static final long LARGEST_BYTES = 10_000_000;
 
+    private static final int LONGEST_NAME = 100;
     private static final String PUMP = "pump";
     private static final String ACCEPTED =
             "flow[L/s], head[m], efficiency[%], npshr[m], power[W] and pump are accepted";
@@ -244,6 +245,10 @@ public final class PumpFile {
     private String requireText(int line, int place, String cell) {
         if (cell.isEmpty()) {
             throw new PumpFileException(file, line, place, "the name of the pump is empty");
+        }
+        if (cell.length() > LONGEST_NAME) {
+            throw new PumpFileException(file, line, place, "the name of the pump has " + cell.length()
+                    + " characters; at most " + LONGEST_NAME + " are accepted");
         }
         return cell;
     }

@@ -61,6 +61,12 @@ class PumpFileFuzzTest {
     }
 
     @Test
+    void namesWithoutEndAreRefused() {
+        assertEquals("pump.csv, line 2, column 3: the name of the pump has 5000 characters; at most 100 are accepted",
+                refusal("flow[L/s],head[m],pump\n0,40," + "n".repeat(5000)));
+    }
+
+    @Test
     void filesWithoutEndAreRefused() throws IOException {
         Path endless = Path.of("/dev/zero");
         org.junit.jupiter.api.Assumptions.assumeTrue(Files.exists(endless));
