@@ -116,7 +116,8 @@ class HealthAndSafetyTableTest {
     private static Set<String> hazards() {
         String code = SOURCES.entrySet().stream().filter(entry -> entry.getKey().endsWith("Hazard.java")
                 && entry.getKey().contains("treatment")).findFirst().orElseThrow().getValue();
-        return Pattern.compile("^ {4}([A-Z_]+)\\(\"[^\"]*\", Effect\\.(\\w+)", Pattern.MULTILINE).matcher(code).results()
+        return Pattern.compile("^ {4}([A-Z_]+)\\(\"[^\"]*\", Effect\\.(\\w+)", Pattern.MULTILINE).matcher(code)
+                .results()
                 .filter(hazard -> hazard.group(2).equals("BLOCKS") || hazard.group(1).equals("COPPER"))
                 .map(hazard -> "hazard." + hazard.group(1).toLowerCase(Locale.ROOT)).collect(Collectors.toSet());
     }
@@ -129,7 +130,8 @@ class HealthAndSafetyTableTest {
             Pattern declared = Pattern.compile("static final \\w+ " + name[1] + " = " + Pattern.quote(value)
                     + "[;,)\\s]");
             assertTrue(SOURCES.entrySet().stream().anyMatch(entry -> entry.getKey().endsWith(name[0] + ".java")
-                    && declared.matcher(entry.getValue()).find()), () -> row.get(0) + " is not " + value + " in the code");
+                    && declared.matcher(entry.getValue()).find()),
+                    () -> row.get(0) + " is not " + value + " in the code");
         }
     }
 
@@ -137,7 +139,8 @@ class HealthAndSafetyTableTest {
     void everyDefaultOfTreatmentAndSitingIsInTheTable() {
         Set<String> listed = first(rows("Defaults"));
         List<String> missing = new ArrayList<>();
-        Pattern declared = Pattern.compile("public static final (?!Source)\\w+ (DEFAULT\\w*|MAX_TURBIDITY\\w*|MAX_CHLORINE\\w*) =");
+        Pattern declared = Pattern.compile(
+                "public static final (?!Source)\\w+ (DEFAULT\\w*|MAX_TURBIDITY\\w*|MAX_CHLORINE\\w*) =");
         SOURCES.forEach((path, code) -> {
             if (path.replace('\\', '/').matches(".*/(treatment|drainage/siting|drainage/tank)/.*")
                     && path.contains("src/main")) {

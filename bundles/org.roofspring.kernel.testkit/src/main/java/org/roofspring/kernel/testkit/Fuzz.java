@@ -11,8 +11,9 @@ import org.junit.jupiter.api.Assertions;
  * Feeds a reader with damaged files. Each is read, or refused by the reader's own exception with one sentence that
  * begins with the name of the file; soon, and with bounded memory.
  *
- * <p>Without further notice the files are the same at every run. With the system property {@code roofspring.fuzz.seconds}
- * they are new each time, for so long; {@code roofspring.fuzz.seed} does again what a run has printed.
+ * <p>Without further notice the files are the same at every run. With the system property
+ * {@code roofspring.fuzz.seconds} they are new each time, for so long;
+ * {@code roofspring.fuzz.seed} does again what a run has printed.
  */
 public final class Fuzz {
     private static final int TRIES = 1500;

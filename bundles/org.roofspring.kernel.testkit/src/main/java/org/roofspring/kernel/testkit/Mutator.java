@@ -9,7 +9,7 @@ import java.util.Random;
 /** Damages a file: as transport does, as other programs do, and as people do who mean harm. */
 final class Mutator {
     private static final List<String> WORDS = List.of("NaN", "1e999", "-1", "-0", "1,5", "99999999999999999999", "0x1F",
-            "1e-400", "\u0663", "\u2212" + "1", "9999-12-31", "0001-01-01", "2024-02-30", "31.12.1999", "\"", "\"\"", ",",
+            "1e-400", "\u0663", "\u22121", "9999-12-31", "0001-01-01", "2024-02-30", "31.12.1999", "\"", "\"\"", ",",
             ";", "\t", "\r", "\r\n", "\n\n", "\u0000", "\ufeff", "\u2028", "\ud83d\udca7", "#", "<", ">", "&", "&#0;",
             "&x;", "<![CDATA[", "]]>", "<!--", "<!DOCTYPE a [<!ENTITY x SYSTEM \"file:///etc/hostname\">]>",
             "<?xml version=\"1.1\" encoding=\"EBCDIC\"?>", "../../x", "=1+1", "[m]", "T", "-9999", "PRCP");

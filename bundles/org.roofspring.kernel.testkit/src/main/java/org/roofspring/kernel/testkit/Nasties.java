@@ -54,7 +54,8 @@ final class Nasties {
                 nasties.add(Long.MAX_VALUE);
                 nasties.add(Long.MIN_VALUE);
             }
-            case OptionalDouble ignored -> of(0.5, name).forEach(value -> nasties.add(OptionalDouble.of((Double) value)));
+            case OptionalDouble ignored -> of(0.5, name).forEach(
+                    value -> nasties.add(OptionalDouble.of((Double) value)));
             case OptionalInt ignored -> of(1, name).forEach(value -> nasties.add(OptionalInt.of((Integer) value)));
             case Optional<?> maybe -> maybe.ifPresent(
                     value -> of(value, name).forEach(nasty -> nasties.add(Optional.of(nasty))));

@@ -157,7 +157,8 @@ public final class NastyNumbers {
         String fault;
         try {
             Object answer = Sounds.invoke(entry, target, arguments);
-            fault = new FiniteAnswer(kernel, part -> missing.contains(name(part)), checkedWhenUsed).fault(entry, answer);
+            fault = new FiniteAnswer(kernel, part -> missing.contains(name(part)), checkedWhenUsed)
+                    .fault(entry, answer);
         } catch (InvocationTargetException e) {
             fault = e.getCause() instanceof CancellationException ? null : Refusal.fault(e.getCause(), index);
         }

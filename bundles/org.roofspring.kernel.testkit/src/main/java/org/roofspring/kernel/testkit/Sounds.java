@@ -271,8 +271,10 @@ final class Sounds {
     private static double[] numbers(String name) {
         String lower = name.toLowerCase(Locale.ROOT);
         Map<String, double[]> meanings = Map.of("flow", new double[] {1e-3, 1e-4}, "temperature", new double[] {20, 5},
-                "area", new double[] {50, 1e-3, 2}, "volume", new double[] {5, 0.1}, "duration", new double[] {3600, 60},
-                "diameter", new double[] {0.05, 0.1}, "pressure", new double[] {1e5, 3e5}, "head", new double[] {10, 2});
+                "area", new double[] {50, 1e-3, 2}, "volume", new double[] {5, 0.1},
+                "duration", new double[] {3600, 60},
+                "diameter", new double[] {0.05, 0.1}, "pressure", new double[] {1e5, 3e5},
+                "head", new double[] {10, 2});
         double[] first = meanings.entrySet().stream().filter(entry -> lower.contains(entry.getKey()))
                 .map(Map.Entry::getValue).findFirst().orElse(new double[0]);
         double[] all = Arrays.copyOf(first, first.length + ANY.length);
