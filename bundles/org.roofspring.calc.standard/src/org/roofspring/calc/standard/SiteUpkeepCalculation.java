@@ -22,7 +22,8 @@ public final class SiteUpkeepCalculation implements Calculation {
             return Applicability.no("There is neither an upkeep task nor a treatment step that is changed.");
         }
         return UpkeepPlan.latestDay(snapshot.site()).isPresent() ? Applicability.yes()
-                : Applicability.no("No day is noted in the site, such as when a task was last done, to look ahead from.");
+                : Applicability.no("No day is noted in the site, such as when a task was last done, to look ahead"
+                        + " from.");
     }
 
     @Override

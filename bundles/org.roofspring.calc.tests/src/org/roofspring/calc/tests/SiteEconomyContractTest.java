@@ -13,7 +13,8 @@ import org.roofspring.site.snapshot.SiteSnapshot;
 
 class SiteEconomyContractTest extends CalculationContractTest {
     private static final SiteSnapshot SITE = DemoSites.school();
-    private static final Inputs INPUTS = DemoSites.outcomes(SITE, new RainRecordCalculation(), new PumpDutyCalculation(),
+    private static final Inputs INPUTS = DemoSites.outcomes(SITE, new RainRecordCalculation(),
+            new PumpDutyCalculation(),
             new RoofDrainageCalculation(), new StorageBalanceCalculation(), new PumpRunningCalculation());
 
     @Override

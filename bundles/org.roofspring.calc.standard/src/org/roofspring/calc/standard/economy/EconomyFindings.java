@@ -41,8 +41,8 @@ public final class EconomyFindings {
     private static final Source CATEGORIES = Source.published("Fonseca et al., 2010, Life-cycle costs approach:"
             + " glossary and cost components, as quoted by others");
     private static final Source MODEL = Source.definition("how the model was read");
-    private static final Source BOUNDS = Source.definition("bounds chosen by this program: rate from 0 to twice itself or"
-            + " 10 %, the others from half to one and a half times what was entered");
+    private static final Source BOUNDS = Source.definition("bounds chosen by this program: rate from 0 to twice itself"
+            + " or 10 %, the others from half to one and a half times what was entered");
     private static final double LOW = 0.5;
     private static final double HIGH = 1.5;
 
@@ -119,7 +119,8 @@ public final class EconomyFindings {
         if (tariff > 0 && own.costCurPerM3().isPresent()) {
             double share = tariff / Math.max(own.costCurPerM3().getAsDouble(), 1e-9);
             answer.share("tariffCover", "Share of the cost that the tariff covers", share, Step.of("s",
-                    "tariff over cost of a m3", "p / c", Quantity.ofSi(share, Units.PERCENT), Source.definition("share"),
+                    "tariff over cost of a m3", "p / c", Quantity.ofSi(share, Units.PERCENT),
+                    Source.definition("share"),
                     new Input("p", "tariff", costs.economy().getTariff()),
                     new Input("c", "cost of a m3", Quantity.of(own.costCurPerM3().getAsDouble(), Units.MONEY_PER_M3))));
         }
@@ -142,7 +143,8 @@ public final class EconomyFindings {
             years.add(List.of(Quantity.of(year), money(real[year]), money(paid[year]), money(cumulated[year])));
         }
         answer.add("years", "Cost year by year", new FindingValue.Table(List.of("Year", "In money of the base year",
-                "As paid", "Present value so far"), years), Step.of("k", "what falls due in a year", "sum", null, MODEL));
+                "As paid", "Present value so far"), years), Step.of("k", "what falls due in a year", "sum", null,
+                MODEL));
     }
 
     private void supplies() {
@@ -156,7 +158,8 @@ public final class EconomyFindings {
         }
         answer.add("supplies", "Supplies on the same demand", new FindingValue.Table(List.of("Supply", "Present value",
                 "Cost of a year", "Cost of a m3", "Can be had on", "This design is no dearer"), rows),
-                Step.of("K", "each supply delivers the whole demand of a mean year; what this design misses is bought at"
+                Step.of("K",
+                "each supply delivers the whole demand of a mean year; what this design misses is bought at"
                         + " the price of a tanker, where one is known", "sum of k (1 + r)^-t - R",
                         money(whole.presentCur()), FACTORS, new Input("D", "demand of a mean year",
                                 Quantity.of(demandM3, Units.M3)), new Input("S", "supplied by this design",
@@ -262,7 +265,8 @@ public final class EconomyFindings {
                             ? shown(flip.value().getAsDouble())
                             : "does not turn between " + text(flip.input().low()) + " and "
                                     + text(flip.input().high()))).toList();
-            answer.add("flips", "Where the cheaper supply changes", new FindingValue.Table(List.of("Input", "As entered",
+            answer.add("flips", "Where the cheaper supply changes", new FindingValue.Table(List.of("Input",
+                    "As entered",
                     "Answer turns at"), flips), Step.of("x", "where the present values of this design and "
                             + best.get().plan().name() + " are equal, by bisection", "K(x) = K'(x)", null, BOUNDS));
         }
@@ -291,7 +295,8 @@ public final class EconomyFindings {
 
     private void cautions() {
         if (!costs.renewed().isEmpty()) {
-            say("economy.renewed", "Taken as renewed at the same price at the end of its life, for want of a renewal of "
+            say("economy.renewed",
+                    "Taken as renewed at the same price at the end of its life, for want of a renewal of "
                     + "its own: {0}.", String.join(", ", costs.renewed()));
         }
         if (!costs.added().isEmpty()) {

@@ -206,13 +206,16 @@ public final class ReadingsFindings {
         loss(answer, "lossLow", "Loss: low end of the 95 % interval", judged.loss().low(), "2.5 % lie below", count);
         loss(answer, "lossHigh", "Loss: high end of the 95 % interval", judged.loss().high(), "2.5 % lie above", count);
         Quantity signal = Quantity.of(judged.signal());
-        answer.number("signal", "How far the clearest pattern stands out", signal, Step.of("z", "in standard deviations;"
-                + " an alarm above " + Math.round(judged.threshold() * 100) / 100.0 + ", which sound readings pass in 2 %"
+        answer.number("signal", "How far the clearest pattern stands out", signal, Step.of("z",
+                "in standard deviations;"
+                + " an alarm above " + Math.round(judged.threshold() * 100) / 100.0
+                + ", which sound readings pass in 2 %"
                 + " of cases", "max of w . z / |w|", signal, ERRORS, count));
         List<List<Object>> chances = new ArrayList<>();
         judged.chances().forEach((cause, chance) -> chances.add(List.of(cause.words(), Quantity.ofSi(chance,
                 Units.PERCENT))));
-        answer.add("causes", "If something is wrong: causes", new FindingValue.Table(List.of("Cause", "Weight"), chances),
+        answer.add("causes", "If something is wrong: causes", new FindingValue.Table(List.of("Cause", "Weight"),
+                chances),
                 Step.of("p", "mean likelihood over days of beginning and sizes", "shares", null, ERRORS));
         String until = "Judged up to " + first.plusDays(judged.untilDay()) + ".";
         answer.add("verdict", "Readings against the balance", judged.cause().map(cause -> new Verdict(

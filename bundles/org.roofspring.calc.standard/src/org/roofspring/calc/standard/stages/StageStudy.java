@@ -47,8 +47,8 @@ public final class StageStudy {
     private static final Source METHOD = Source.definition("exact: dynamic programming over the sets of at most "
             + StagePlan.MOST_OPTIONS + " stages, the greatest mean share over the money spent; the budget by looking at"
             + " every set");
-    private static final Source MODEL = Source.definition("the storage run over the record with the changes of the stage,"
-            + " duty of pumps and losses of gutters as in the design");
+    private static final Source MODEL = Source.definition("the storage run over the record with the changes of the"
+            + " stage, duty of pumps and losses of gutters as in the design");
 
     private final SiteSnapshot design;
     private final Inputs inputs;
@@ -84,7 +84,8 @@ public final class StageStudy {
      *
      * @param budgetCur money there is; empty for the budget of the target, if any
      */
-    public static Outcome of(SiteSnapshot snapshot, Inputs inputs, OptionalDouble budgetCur, CalculationContext context) {
+    public static Outcome of(SiteSnapshot snapshot, Inputs inputs, OptionalDouble budgetCur,
+            CalculationContext context) {
         StageStudy study = new StageStudy(snapshot, inputs, context.cancelled());
         try {
             Service whole = study.service(snapshot.site());
@@ -93,7 +94,8 @@ public final class StageStudy {
             }
             study.options(whole);
         } catch (IllegalArgumentException e) {
-            return new Outcome.NotComputable(new Outcome.Problem("The stages cannot be weighed: " + e.getMessage() + "."));
+            return new Outcome.NotComputable(new Outcome.Problem("The stages cannot be weighed: " + e.getMessage()
+                    + "."));
         }
         return study.answer.build();
     }
@@ -123,7 +125,8 @@ public final class StageStudy {
             costs.add(new StageOption(Names.of(stage), cost, i == 0 ? Set.of() : Set.of(0)));
             if (stage.getChanges().isEmpty()) {
                 answer.caution(new Caution("stages.empty", Severity.WARNING, stage.getId(),
-                        "{0} changes nothing: it costs money and gives no water.", List.of(Names.of(stage)), "", MODEL));
+                        "{0} changes nothing: it costs money and gives no water.", List.of(Names.of(stage)), "",
+                        MODEL));
             }
         }
         Site all = design.withAll(stages.stream().map(Stage::getId).toList()).site();
@@ -136,26 +139,31 @@ public final class StageStudy {
                 Quantity.of(costs.get(step.option()).costCur(), Units.MONEY), Quantity.of(step.spentCur(), Units.MONEY),
                 Quantity.ofSi(step.reliability(), Units.PERCENT))));
         Input demand = new Input("D", "demand of a mean year with all stages", Quantity.of(wanted, Units.M3));
-        answer.add("order", "Order that gives most for the money", new FindingValue.Table(List.of("Stage", "Cost", "Spent",
-                "Share of the whole demand"), order), Step.of("s", "share of the demand with all stages that is supplied",
+        answer.add("order", "Order that gives most for the money", new FindingValue.Table(List.of("Stage", "Cost",
+                "Spent",
+                "Share of the whole demand"), order), Step.of("s",
+                "share of the demand with all stages that is supplied",
                         "Y / D", null, METHOD, demand));
         List<List<Object>> frontier = new ArrayList<>();
         plan.frontier().forEach(bought -> frontier.add(List.of(Quantity.of(bought.costCur(), Units.MONEY),
                 names(costs, bought), Quantity.ofSi(bought.reliability(), Units.PERCENT))));
         answer.add("frontier", "What each budget buys", new FindingValue.Table(List.of("Money", "Stages",
-                "Share of the whole demand"), frontier), Step.of("s", "the sets that nothing as cheap beats", "Y / D", null,
+                "Share of the whole demand"), frontier), Step.of("s", "the sets that nothing as cheap beats", "Y / D",
+                null,
                         METHOD, demand));
         OptionalDouble budget = budgetCur.isPresent() ? budgetCur : targetBudget();
         if (budget.isPresent()) {
             StagePlan.Bought bought = plan.bestFor(budget.getAsDouble());
             Quantity money = Quantity.of(budget.getAsDouble(), Units.MONEY);
-            answer.text("budgetBuys", "The budget buys", bought.options().isEmpty() ? "no stage" : names(costs, bought));
+            answer.text("budgetBuys", "The budget buys", bought.options().isEmpty() ? "no stage" : names(costs,
+                    bought));
             Input given = new Input("B", "budget", money);
             answer.share("budgetShare", "Share of the whole demand for the budget", bought.reliability(), Step.of("s",
                     "the best set of stages that costs no more than B", "Y / D", Quantity.ofSi(bought.reliability(),
                             Units.PERCENT), METHOD, given, demand));
             Quantity spent = Quantity.of(bought.costCur(), Units.MONEY);
-            answer.number("budgetSpent", "Spent of the budget", spent, Step.of("k", "cost of these stages", "sum", spent,
+            answer.number("budgetSpent", "Spent of the budget", spent, Step.of("k", "cost of these stages", "sum",
+                    spent,
                     METHOD, given));
         }
     }
@@ -188,7 +196,8 @@ public final class StageStudy {
         }
         answer.add("stages", "Stages as planned", new FindingValue.Table(List.of("Stage", "Date", "Cost", "Spent",
                 "Water of a year", "Days met in full, of a year", "Share of its days met", "Share of the whole demand"),
-                rows), Step.of("k", "capital costs of parts that a stage brings into use; where it brings none, the money"
+                rows), Step.of("k",
+                "capital costs of parts that a stage brings into use; where it brings none, the money"
                         + " set aside for it", "sum of k, or budget", null, MODEL));
     }
 

@@ -43,8 +43,10 @@ public final class UpkeepFindings {
         plan.due().forEach(due -> rows.add(List.of(due.day().date().toString(), due.day().task().name(),
                 due.day().occasion().words(), due.day().overdue() ? due.day().dueSince().toString() : "",
                 due.who() == null ? "" : due.who())));
-        answer.add("due", "Work that is due", new FindingValue.Table(List.of("Day", "Task", "Why", "Overdue since", "Who"),
-                rows), Step.of("t", "the earliest of: so long after it was done; a day of the year; so much water; before"
+        answer.add("due", "Work that is due", new FindingValue.Table(List.of("Day", "Task", "Why", "Overdue since",
+                "Who"),
+                rows), Step.of("t",
+                "the earliest of: so long after it was done; a day of the year; so much water; before"
                         + " the first rain; each taken as done when due", "min", null, ENTERED));
         long overdue = plan.due().stream().filter(due -> due.day().overdue()).count();
         answer.number("overdue", "Tasks overdue", Quantity.of(overdue), Step.of("n", "tasks due before " + from,
@@ -61,7 +63,8 @@ public final class UpkeepFindings {
         Quantity cost = Quantity.of(money, Units.MONEY);
         answer.number("cost", "Material in these days", cost, Step.of("k", "of all tasks each time they are due", "sum",
                 cost, ENTERED));
-        plan.firstRain().ifPresent(day -> answer.text("firstRain", "First rain, an early year", day.toString().substring(2)));
+        plan.firstRain().ifPresent(day -> answer.text("firstRain", "First rain, an early year",
+                day.toString().substring(2)));
         tasks(answer, site);
         proposals(answer, site);
         cautions(answer, site);
@@ -94,7 +97,8 @@ public final class UpkeepFindings {
         propose(rows, site, site.getTrains(), CommonTask.Part.TRAIN);
         answer.add("proposals", "Usual work that no task names", new FindingValue.Table(
                 List.of("Part", "Work", "Interval", "Before the first rain", "Checklist", "Spares", "Mind"), rows),
-                Step.of("t", "what is usually done on a part, where no task of the site names it", "rule in words", null,
+                Step.of("t", "what is usually done on a part, where no task of the site names it", "rule in words",
+                null,
                         USUAL));
     }
 
