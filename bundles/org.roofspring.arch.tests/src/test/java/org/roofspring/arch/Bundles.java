@@ -19,7 +19,7 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 /** The built bundles of this checkout: their class files and manifests. */
 final class Bundles {
     static final List<String> KERNELS = List.of("quantity", "rain", "storage", "hydraulics", "drainage", "treatment", "economy");
-    static final List<String> HEADLESS = List.of("site", "site.edit", "calc", "calc.testkit", "kernel.testkit", "calc.standard", "calc.engine", "drawing", "report", "cli");
+    static final List<String> HEADLESS = List.of("site", "site.edit", "calc", "calc.testkit", "kernel.testkit", "calc.standard", "calc.engine", "drawing", "report", "icalendar", "cli");
     static final List<String> SCREEN = List.of("ui", "ui.parts", "ui.treatment", "ui.pumps", "help");
 
     private static final Map<List<String>, JavaClasses> IMPORTED = new ConcurrentHashMap<>();
