@@ -3,7 +3,6 @@ package org.roofspring.calc.standard.answer;
 import java.time.Month;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -72,9 +71,17 @@ public final class RainAnswer {
         share(answer, "p11", "Chance of a wet day after a wet one", "wet days that follow a wet day / days that follow a wet day", rain.p11());
         answer.add("yearlyTotals", "Yearly totals", new FindingValue.Table(List.of("Year", "Rain", "Days read", "Complete"),
                 rain.yearlyTotals().stream().map(RainAnswer::row).toList()));
-        answer.add("months", "Means of the months", months(rain));
+        if (everyMonthRead(rain)) {
+            answer.add("months", "Means of the months", months(rain));
+        }
         answer.add("driestTimes", "Least rain of so many days in a row", driestTimes(rain));
         return answer;
+    }
+
+    /** A record of part of a year has no means of the other months. */
+    private static boolean everyMonthRead(RainStatistics rain) {
+        return rain.monthlyTotals().stream().filter(month -> month.presentDays() > 0).map(month -> month.month().getMonth())
+                .distinct().count() == Month.values().length;
     }
 
     private static FindingValue.Table months(RainStatistics rain) {
@@ -82,15 +89,10 @@ public final class RainAnswer {
         double[] wetDays = rain.meanWetDaysByMonth();
         List<List<Object>> rows = new ArrayList<>();
         for (Month month : Month.values()) {
-            rows.add(Arrays.asList(month.getDisplayName(TextStyle.FULL, Locale.ENGLISH),
-                    finite(depthMm[month.ordinal()], Units.MM), finite(wetDays[month.ordinal()], Units.D)));
+            rows.add(List.of(month.getDisplayName(TextStyle.FULL, Locale.ENGLISH),
+                    Quantity.of(depthMm[month.ordinal()], Units.MM), Quantity.of(wetDays[month.ordinal()], Units.D)));
         }
         return new FindingValue.Table(List.of("Month", "Rain", "Wet days"), rows);
-    }
-
-    /** Nothing where a month was never read. */
-    private static Quantity finite(double value, Unit unit) {
-        return Double.isFinite(value) ? Quantity.of(value, unit) : null;
     }
 
     private static FindingValue.Table driestTimes(RainStatistics rain) {
