@@ -74,7 +74,9 @@ public final class RainAnswer {
         if (everyMonthRead(rain)) {
             answer.add("months", "Means of the months", months(rain));
         }
-        answer.add("driestTimes", "Least rain of so many days in a row", driestTimes(rain));
+        if (rain.minimumOver(DRIEST_DAYS[0]).isPresent()) {
+            answer.add("driestTimes", "Least rain of so many days in a row", driestTimes(rain));
+        }
         return answer;
     }
 
