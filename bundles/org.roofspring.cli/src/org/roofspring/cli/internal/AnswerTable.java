@@ -10,9 +10,8 @@ import org.roofspring.calc.Caution;
 import org.roofspring.calc.Finding;
 import org.roofspring.calc.FindingValue;
 import org.roofspring.calc.Outcome;
-import org.roofspring.quantity.Quantity;
+import org.roofspring.calc.ValueWords;
 import org.roofspring.quantity.QuantityFormat;
-import org.roofspring.quantity.Units;
 
 /** Answers as a table to read on a terminal. */
 final class AnswerTable {
@@ -82,31 +81,14 @@ final class AnswerTable {
     }
 
     private static String shown(FindingValue value, QuantityFormat format) {
-        return switch (value) {
-            case FindingValue.Number number -> format.format(readable(number.quantity()));
-            case FindingValue.Flag flag -> flag.value() ? "yes" : "no";
-            case FindingValue.Text text -> text.text();
-            case FindingValue.Verdict verdict -> verdict.text();
-            case FindingValue.Daily daily -> daily.days() + " days from " + daily.firstDay();
-            case FindingValue.Curve curve -> curve.x().length + " points";
-            case FindingValue.Table table -> table.rows().size() + " rows";
-        };
-    }
-
-    /** Cubic metres a second are what figures are stated in, and too large a unit to read a house's flows in. */
-    private static Quantity readable(Quantity quantity) {
-        return quantity.unit() == Units.M3_PER_S ? quantity.as(Units.L_PER_S) : quantity;
+        return value instanceof FindingValue.Daily daily ? daily.days() + " days from " + daily.firstDay()
+                : ValueWords.of(value, format);
     }
 
     private static void addTable(List<String> lines, FindingValue.Table table, QuantityFormat format, String indent) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(table.columns());
-        table.rows().stream().limit(MOST_ROWS).forEach(row -> rows.add(row.stream().map(cell -> switch (cell) {
-            case Quantity quantity -> format.format(readable(quantity));
-            case Boolean flag -> flag ? "yes" : "no";
-            case null -> "";
-            default -> cell.toString();
-        }).toList()));
+        table.rows().stream().limit(MOST_ROWS).forEach(row -> rows.add(row.stream().map(cell -> ValueWords.ofCell(cell, format)).toList()));
         int[] widths = widths(rows, TEXT_WIDTH - indent.length());
         for (List<String> row : rows) {
             addRow(lines, row, widths, indent);

@@ -18,9 +18,9 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.PartInitException;
+import org.roofspring.calc.ValueWords;
 import org.roofspring.site.Element;
 import org.roofspring.ui.PartIds;
-import org.roofspring.ui.look.FindingWords;
 import org.roofspring.ui.look.Palette;
 import org.roofspring.ui.part.SessionView;
 import org.roofspring.ui.session.Aspect;
@@ -106,7 +106,7 @@ public final class RoofToTankView extends SessionView {
     private static String storm(SiteSession session) {
         Optional<String> intensity = session.site().getRain() == null ? Optional.empty()
                 : session.live().results().finding("roof.drainage", "intensity", session.site().getRain().getId())
-                        .map(finding -> FindingWords.of(finding.value(), session.format()));
+                        .map(finding -> ValueWords.of(finding.value(), session.format()));
         return intensity.map(words -> "Design storm of " + words
                 + ". Select a part to see it in the form; double-click "
                 + "it for its workings.")

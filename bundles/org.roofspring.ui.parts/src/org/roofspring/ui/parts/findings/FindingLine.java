@@ -8,11 +8,11 @@ import java.util.Objects;
 
 import org.eclipse.jface.viewers.IElementComparer;
 import org.roofspring.calc.Finding;
+import org.roofspring.calc.ValueWords;
 import org.roofspring.calc.engine.CalculationResult;
 import org.roofspring.site.edit.Words;
 import org.roofspring.ui.session.FindingKey;
 import org.roofspring.ui.session.SiteSession;
-import org.roofspring.ui.look.FindingWords;
 
 /**
  * A line of the findings part: a calculation, an element it says something about, or a finding.
@@ -60,7 +60,7 @@ public record FindingLine(Object key, FindingKey finding, String title, String v
         Map<String, List<FindingLine>> byElement = new LinkedHashMap<>();
         for (Finding finding : findings) {
             FindingKey key = new FindingKey(calculationId, finding);
-            FindingLine line = new FindingLine(key, key, finding.title(), FindingWords.of(finding.value(), session.format()),
+            FindingLine line = new FindingLine(key, key, finding.title(), ValueWords.of(finding.value(), session.format()),
                     stale ? OUT_OF_DATE : "", stale, List.of());
             if (session.element(finding.elementId()).isPresent()) {
                 byElement.computeIfAbsent(finding.elementId(), none -> new ArrayList<>()).add(line);

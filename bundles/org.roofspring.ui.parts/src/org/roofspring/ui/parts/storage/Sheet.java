@@ -8,6 +8,7 @@ import java.util.List;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
 import org.roofspring.calc.FindingValue;
+import org.roofspring.calc.ValueWords;
 import org.roofspring.quantity.Quantity;
 import org.roofspring.quantity.Unit;
 import org.roofspring.quantity.Units;
@@ -65,12 +66,9 @@ public final class Sheet {
     /** A cell as it is shown; empty where there is nothing. */
     public String text(int row, int column) {
         return switch (table.rows().get(row).get(column)) {
-            case null -> "";
             case Quantity quantity when figures.shown(quantity.unit()) == units[column] ->
                 figures.format().number(figures.number(quantity));
-            case Quantity quantity -> figures.words(quantity);
-            case Boolean flag -> flag ? "yes" : "no";
-            case Object words -> words.toString();
+            case null, default -> ValueWords.ofCell(table.rows().get(row).get(column), figures.format());
         };
     }
 

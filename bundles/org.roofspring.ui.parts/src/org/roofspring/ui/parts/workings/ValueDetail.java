@@ -12,6 +12,7 @@ import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.eclipse.ui.forms.widgets.TableWrapData;
 import org.roofspring.calc.FindingValue;
+import org.roofspring.calc.ValueWords;
 import org.roofspring.quantity.Quantity;
 import org.roofspring.quantity.QuantityFormat;
 import org.roofspring.quantity.Unit;
@@ -75,7 +76,7 @@ final class ValueDetail {
             new TableColumn(table, alignment(content, i)).setText(content.columns().get(i));
         }
         for (List<Object> row : content.rows()) {
-            new TableItem(table, SWT.NONE).setText(row.stream().map(this::words).toArray(String[]::new));
+            new TableItem(table, SWT.NONE).setText(row.stream().map(cell -> ValueWords.ofCell(cell, format)).toArray(String[]::new));
         }
         for (TableColumn column : table.getColumns()) {
             column.pack();
@@ -89,14 +90,5 @@ final class ValueDetail {
 
     private static int alignment(FindingValue.Table content, int column) {
         return content.rows().stream().map(row -> row.get(column)).anyMatch(Quantity.class::isInstance) ? SWT.RIGHT : SWT.LEFT;
-    }
-
-    private String words(Object cell) {
-        return switch (cell) {
-            case Quantity quantity -> format.format(quantity);
-            case Boolean flag -> flag ? "yes" : "no";
-            case null -> "";
-            default -> cell.toString();
-        };
     }
 }

@@ -19,13 +19,13 @@ import org.eclipse.ui.forms.widgets.TableWrapLayout;
 import org.roofspring.calc.Finding;
 import org.roofspring.calc.FindingValue;
 import org.roofspring.calc.Working;
+import org.roofspring.calc.ValueWords;
 import org.roofspring.calc.engine.CalculationResult;
 import org.roofspring.calc.engine.SiteResults;
 import org.roofspring.quantity.QuantityFormat;
 import org.roofspring.site.Element;
 import org.roofspring.site.edit.Words;
 import org.roofspring.ui.field.DisplayUnits;
-import org.roofspring.ui.look.FindingWords;
 import org.roofspring.ui.look.Palette;
 import org.roofspring.ui.part.SessionView;
 import org.roofspring.ui.session.Aspect;
@@ -130,7 +130,7 @@ public final class WorkingsView extends SessionView {
 
     private void heading(SiteSession session, Composite body) {
         String about = session.element(shown.finding().elementId()).map(element -> " of " + Words.name(element)).orElse("");
-        Label title = text(body, shown.finding().title() + about + ":  " + FindingWords.of(shown.finding().value(), session.format()), false);
+        Label title = text(body, shown.finding().title() + about + ":  " + ValueWords.of(shown.finding().value(), session.format()), false);
         title.setFont(JFaceResources.getHeaderFont());
         state = text(body, calculation(session), false);
     }

@@ -29,6 +29,7 @@ import org.osgi.framework.FrameworkUtil;
 import org.osgi.framework.ServiceRegistration;
 import org.roofspring.calc.Calculation;
 import org.roofspring.calc.CalculationInfo;
+import org.roofspring.calc.ValueWords;
 import org.roofspring.calc.engine.CalculationResult;
 import org.roofspring.calc.engine.CalculationRunner;
 import org.roofspring.calc.engine.CalculationRegistry;
@@ -43,7 +44,6 @@ import org.roofspring.site.snapshot.SiteSnapshot;
 import org.roofspring.ui.PartIds;
 import org.roofspring.ui.field.DisplayUnits;
 import org.roofspring.ui.look.Card;
-import org.roofspring.ui.look.FindingWords;
 import org.roofspring.ui.part.SelectionActions;
 import org.roofspring.ui.part.Sessions;
 import org.roofspring.ui.part.Sites;
@@ -138,7 +138,7 @@ class WorkbenchUiTest {
         site.getRoofs().get(0).setPlanArea(Quantity.of(areaM2, Units.M2));
         var context = FrameworkUtil.getBundle(getClass()).getBundleContext();
         CalculationRegistry registry = context.getService(context.getServiceReference(CalculationRegistry.class));
-        return FindingWords.of(new CalculationRunner(registry).run(SiteSnapshot.of(site, 1, folder))
+        return ValueWords.of(new CalculationRunner(registry).run(SiteSnapshot.of(site, 1, folder))
                 .finding("storage.balance", "supplied").orElseThrow().value(), session.format());
     }
 

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.eclipse.emf.common.util.Enumerator;
 import org.eclipse.emf.ecore.EObject;
 import org.roofspring.calc.FindingValue;
+import org.roofspring.calc.ValueWords;
 import org.roofspring.quantity.Quantity;
 import org.roofspring.quantity.QuantityFormat;
 import org.roofspring.quantity.UnitSystem;
@@ -45,15 +46,7 @@ final class Words {
 
     /** A single value; series and tables by their size. */
     String of(FindingValue value) {
-        return switch (value) {
-            case FindingValue.Number number -> of(number.quantity());
-            case FindingValue.Flag flag -> yesNo(flag.value());
-            case FindingValue.Text text -> text.text();
-            case FindingValue.Verdict verdict -> verdict.text();
-            case FindingValue.Daily daily -> format.number(daily.days()) + " days";
-            case FindingValue.Curve curve -> format.number(curve.x().length) + " points";
-            case FindingValue.Table table -> format.number(table.rows().size()) + " rows";
-        };
+        return ValueWords.of(value, format);
     }
 
     /** A value of an attribute, of a reference or of a table's cell; empty for none. */
@@ -62,7 +55,7 @@ final class Words {
             case null -> "";
             case Quantity quantity -> of(quantity);
             case FindingValue finding -> of(finding);
-            case Boolean flag -> yesNo(flag);
+            case Boolean flag -> ValueWords.yesNo(flag);
             case Enumerator literal -> literal.getLiteral().equals("unstated") ? "" : spaced(literal.getLiteral());
             case Collection<?> many -> many.stream().map(this::of).collect(Collectors.joining(", "));
             case Element element -> name(element);
@@ -70,10 +63,6 @@ final class Words {
             case Double number -> format.number(number);
             default -> value.toString();
         };
-    }
-
-    private static String yesNo(boolean value) {
-        return value ? "yes" : "no";
     }
 
     /** The unit that a quantity is shown in. */
